@@ -1,0 +1,9 @@
+package lungfish;
+
+/** Starts the planner. */
+public final class Lungfish {
+    private Lungfish() {}
+
+    /** Runs the command line in {@code args}. */
+    public static void main(String[] args) {}
+}
