@@ -1,0 +1,276 @@
+package lungfish.reason;
+
+import static lungfish.reason.Severity.BLOCKING;
+import static lungfish.reason.Severity.CAUTION;
+import static lungfish.reason.Severity.NOTE;
+import static lungfish.reason.Severity.WARNING;
+
+/**
+ * Every kind of finding, with the sentence that says it and the sentence that says how to mend it. Places in braces are
+ * filled at the edge: <code>{where}</code> with the part's name, the others with the finding's amounts and words.
+ */
+public enum Code {
+    // The room and its pipe
+    NO_OUTLETS(BLOCKING, "The room has no outlets yet.", "Add a tank with a device to a rack."),
+    NO_MAIN(BLOCKING, "The room has outlets but no main.", "Draw a main along the wall and close it to a loop."),
+    NO_BLOWER_FITS(
+            BLOCKING,
+            "No blower class in the catalogue serves this room: {limit}.",
+            "Split the room over two blowers, raise the deepest air releases, or use a larger pipe."),
+    OUTLET_WITHOUT_TAP(
+            BLOCKING,
+            "{where} hangs on a tap that is not there: {wanted}.",
+            "Put the tap on an existing run, or let it take the nearest point of the main."),
+    DISCONNECTED(
+            BLOCKING, "{where} is not joined to any blower.", "Let its end touch the main, or place a blower on it."),
+    CANNOT_SOLVE(BLOCKING, "The pipe network cannot be solved: {reason}", "Mend the part that is named."),
+    LOOSE_END(
+            NOTE,
+            "{where} ends {found} short of the next pipe and is taken as capped there.",
+            "Move its end onto the pipe if the two should be joined."),
+    MAIN_CLOSED_BY_VALVE(
+            WARNING, "A closed valve cuts {where} in two.", "Open the valve, or plan with it closed on purpose."),
+    FAST_AIR(
+            NOTE,
+            "Air runs at {found} in {where}; above {allowed} the loss law leaves out a small term.",
+            "A larger pipe there is quieter and loses less."),
+    PIPE_WALL_THIN(
+            WARNING,
+            "The wall of {where} is {found} thick; a tapped thread wants {allowed} or more.",
+            "Use tees or saddles there, or a pipe with a thicker wall."),
+    PIPE_TOO_WARM(
+            BLOCKING,
+            "The air leaves the blower at up to {found}; the pipe {where} is good to {allowed}.",
+            "Put a length of metal pipe or hose behind the blower so that the air cools first, or run at less pressure."),
+    PIPE_WARM(
+            WARNING,
+            "The air leaves the blower at {found} at the cool end and up to {hot} at the hot end; {where} loses strength"
+                    + " above {allowed}.",
+            "Begin with a length of metal pipe, and measure there in the first warm week."),
+
+    // Outlets
+    TARGET_MISSING(
+            NOTE,
+            "{where} has no target; its class's typical flow is used ({found}).",
+            "Type a target if you know better."),
+    TARGET_ABOVE_MOST(
+            WARNING,
+            "{where} is asked for {found}, but takes at most {allowed}.",
+            "Lower the target or use a larger device."),
+    DEEPER_THAN_WATER(
+            BLOCKING,
+            "The air release of {where} is {found} deep in {allowed} of water.",
+            "Measure from the water line to the air release."),
+    STARVED(
+            WARNING,
+            "As set, {where} gets {found}; it should have {allowed}.",
+            "Open its valve a little, far end first, or close the greedy ones."),
+    GREEDY(NOTE, "As set, {where} gets {found}, more than the {allowed} it should have.", "Close its valve a little."),
+    ABOVE_MOST(
+            WARNING,
+            "As set, {where} gets {found}; fry, eggs or media there take at most {allowed}.",
+            "Close its valve before the fry are in."),
+    CLOSED_DROP(
+            WARNING,
+            "As set, {where} gets no air: its tap has {found} and it opens at {allowed}. A device without air can siphon or"
+                    + " stand dry.",
+            "Raise its air release or the pressure in the main."),
+    AIRLIFT_OUT_OF_RANGE(
+            NOTE,
+            "The uplift of {where} lies outside the range in which the water it moves is known.",
+            "Set its target by air flow instead of turnover."),
+    TURNOVER_NOT_REACHED(
+            WARNING,
+            "{where} cannot turn its tank over as asked; its tube moves {found} at most, {allowed} is asked.",
+            "Use a wider tube, a second device, or ask for less."),
+
+    // Duty
+    TOO_LITTLE_AIR(
+            BLOCKING,
+            "{blower}, tired, gives {found} at the pressure the room needs; the room needs {allowed}.",
+            "Take a larger blower, or take outlets off."),
+    TOO_LITTLE_PRESSURE(
+            BLOCKING,
+            "{blower}, tired, reaches {found}; the room needs {allowed}.",
+            "Take a blower of higher pressure, or raise the deepest air releases."),
+    OVER_RATING(
+            BLOCKING,
+            "{blower} would be held at {found}; its largest continuous pressure is {allowed}.",
+            "Bleed it down, or take one with a higher rating."),
+    BELOW_RESERVE(
+            WARNING,
+            "Tired and with devices due for cleaning, {blower} keeps {found} in reserve; {allowed} is wished for.",
+            "Take the next class, or be content with less room to grow."),
+    INDEX_BELOW_RESERVE(
+            WARNING,
+            "{where}, the worst-served outlet, keeps {found} to spare; {allowed} is wished for.",
+            "Give it a shallower air release, a shorter airline or an easier device."),
+    BELOW_LEAST_FLOW(
+            WARNING,
+            "{blower} would pass {found}; a side-channel machine must keep {allowed} moving or it overheats.",
+            "Open its bleed so far that it never gets less."),
+    NEEDS_RELIEF_VALVE(
+            CAUTION,
+            "{blower} is a rotary vane machine without a relief valve.",
+            "Fit one, set no higher than its continuous pressure; follow its maker's sheet."),
+    FAR_TOO_BIG(
+            NOTE,
+            "{blower} gives {found}, far more than the {allowed} the room needs.",
+            "A smaller class costs less and is quieter."),
+    OUTSIDE_CURVE(
+            WARNING,
+            "{blower} would run at {found}, outside its curve, which is known up to {allowed}.",
+            "Do not trust the figure; get points of its curve there."),
+    KEEP_SMALL_PUMPS(
+            NOTE,
+            "The small pumps you have give this room its air; a central blower would not pay here ({found} a year more).",
+            "Keep them until the room grows; a spare pump on the shelf is the better buy."),
+    SMALL_PUMPS_SHORT(
+            WARNING,
+            "The pumps of today give {found} at the depths they serve; their outlets ask for {allowed}.",
+            "Hang fewer outlets on them, or plan the central blower."),
+    VOLTAGE_DIFFERS(
+            WARNING,
+            "{blower} is made for {found}; the room has {allowed}.",
+            "Take the version made for the room's mains."),
+    FREQUENCY_DIFFERS(
+            WARNING,
+            "{blower} is rated at {found}; the room has {allowed}. A machine driven by the mains beat gives about that much"
+                    + " more or less air.",
+            "Use the curve for the room's frequency."),
+
+    // Noise
+    LOUDER_THAN_WISHED(
+            WARNING,
+            "At the listener the machines make {found}; {allowed} is wished for.",
+            "Add a silencer, move the blower" + " outside the room, or take a quieter class."),
+    LEVEL_UNKNOWN(
+            NOTE,
+            "The level of {where} is not known; the noise figure leaves it out.",
+            "Type its level and the distance."),
+    HEARING(
+            CAUTION,
+            "{found} at the listener: at {allowed} and above over a working day hearing can suffer.",
+            "Keep away from it, enclose it, or wear protection; follow local rules."),
+
+    // Backup
+    NO_BACKUP(
+            WARNING,
+            "Nothing gives air when the mains or the blower fails.",
+            "Plan a battery with an inverter, a standby blower, or battery pumps for the essential outlets."),
+    RUNTIME_SHORT(
+            WARNING,
+            "The battery holds {found}; {allowed} is wished for.",
+            "Add capacity ({needed}) or shed to essential outlets."),
+    INVERTER_MISSING(
+            WARNING,
+            "There is a battery but no inverter to run a mains blower from it.",
+            "Plan an inverter, or a blower that runs" + " on the battery's voltage."),
+    INVERTER_TOO_SMALL(
+            WARNING,
+            "The inverter gives {allowed}; the blower draws {found} where it runs.",
+            "Take a larger inverter."),
+    STARTING_SURGE(
+            WARNING,
+            "Starting, the blower may draw {found}; the inverter stands {allowed}.",
+            "Take an inverter with a higher surge rating."),
+    WAVEFORM(
+            WARNING,
+            "The inverter's wave is stepped; a motor or a resonant piston runs hot and loud on it.",
+            "Take a sine-wave inverter."),
+    ESSENTIALS_NOT_MARKED(
+            NOTE, "No outlet is marked essential, so shedding buys no time.", "Mark the outlets that must stay on."),
+    ALARM_MISSING(
+            NOTE,
+            "There is no low-pressure alarm; set one to about {found}.",
+            "A pressure switch on the main with a bell on its own battery."),
+    ALARM_SET_WRONG(
+            WARNING,
+            "The low-pressure alarm is set to {found}; about {allowed} tells of a failure without crying wolf.",
+            "Set it there."),
+    SHARED_CIRCUIT(
+            WARNING,
+            "Heaters and the blower hang on one protected circuit ({where}): one wet heater takes the air too.",
+            "Give the blower a circuit of its own."),
+    FAILS_FIRST(
+            NOTE,
+            "{where} is in trouble after {found} without air, as typed, before any tank of fish.",
+            "Mark it essential."),
+
+    // Cautions
+    PVC_AND_AIR(
+            CAUTION,
+            "Rigid PVC under compressed air can shatter. Blower air is low pressure, but the caution has no published lower"
+                    + " limit.",
+            "Never test with shop air; keep it out of the way of knocks; follow local codes and the pipe maker's word."),
+    HOT_DISCHARGE(
+            CAUTION,
+            "The air leaves the blower at {found} to {hot}: hot to the touch.",
+            "Begin with metal pipe or rated hose, and keep hands and cables off it."),
+    BELOW_WATER_LINE(
+            CAUTION,
+            "{where} stands below a water line: when it stops, water can siphon back into it and onto mains power.",
+            "Stand it above the highest water line, or fit check valves, and hang a drip loop in its cord."),
+    SIPHON(
+            CAUTION,
+            "{found} outlets have no check valve of their own and lie below a neighbour's water line: through the main one"
+                    + " tank can siphon into another.",
+            "Give each its own check valve; one at the blower does not stop this."),
+    RESIDUAL_CURRENT(
+            CAUTION,
+            "Mains power beside water: {where} is not known to have residual-current (ground-fault) protection.",
+            "Have it protected by a licensed electrician to your local code."),
+    BATTERY_VENTILATION(
+            CAUTION,
+            "Charging {where} gives off hydrogen; it wants at least {found} of fresh air an hour.",
+            "Ventilate to IEC 62485-2 or your local code; fuse it at its terminal."),
+    BATTERY_FUSE(
+            CAUTION,
+            "A battery can drive hundreds of amperes through a fault ({where}).",
+            "Fuse it at its terminal, cover the terminals, and follow its maker's sheet."),
+    BATTERY_COLD_CHARGE(
+            WARNING,
+            "{where} may be charged at {found}; lithium iron phosphate must not be charged below {allowed}.",
+            "Keep it" + " warm, or stop charging in the cold."),
+    FLOOR_LOAD(
+            CAUTION,
+            "{where} filled puts {found} on its footprint; floors of dwellings are designed for {allowed} averaged over the"
+                    + " room.",
+            "Stand it across the joists at a wall and ask a structural engineer."),
+    GENERATOR(
+            CAUTION,
+            "A generator's exhaust kills unseen.",
+            "Run it outdoors only, far from doors and windows, with alarms indoors; never back-feed a socket."),
+    CONDENSATION(
+            NOTE,
+            "{where} runs colder than the dew point ({found} against {allowed}): water will gather in it.",
+            "Taps on top, a drain at the low point."),
+    ASSUMED_MUCH(
+            NOTE,
+            "{found} values are assumed because the room does not say them.",
+            "See the list; type what you know.");
+
+    private final Severity severity;
+    private final String says;
+    private final String mend;
+
+    Code(Severity severity, String says, String mend) {
+        this.severity = severity;
+        this.says = says;
+        this.mend = mend;
+    }
+
+    public Severity severity() {
+        return severity;
+    }
+
+    /** What is wrong, with places in braces. */
+    public String says() {
+        return says;
+    }
+
+    /** How to mend it, with places in braces. */
+    public String mend() {
+        return mend;
+    }
+}
