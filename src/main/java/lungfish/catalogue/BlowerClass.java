@@ -1,0 +1,86 @@
+package lungfish.catalogue;
+
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * A class of blower or pump, new. Named by its flow at rated pressure; the open flow is the curve's first point.
+ *
+ * @param ratedM3PerS flow at the rated pressure
+ * @param points its curve, pressure rising
+ * @param continuousPa largest continuous pressure
+ * @param level sound pressure at a stated distance
+ * @param portM bore of its outlet
+ * @param rebuildS running time between rebuilds (diaphragms, valves, vanes, bearings)
+ * @param lifeS running time until it is replaced
+ * @param tiredShare share of its flow left when it is due for a rebuild
+ * @param leastShare share of its open flow that must always pass; 0 where it may be throttled
+ * @param efficiency wire to air at the rated point
+ * @param surgeFactor starting power over running power
+ */
+public record BlowerClass(
+        String id,
+        String name,
+        Kind kind,
+        double ratedM3PerS,
+        double ratedPa,
+        List<CurvePoint> points,
+        double continuousPa,
+        Level level,
+        double portM,
+        double priceLow,
+        double priceHigh,
+        double rebuildPrice,
+        double rebuildS,
+        double lifeS,
+        double tiredShare,
+        double leastShare,
+        double efficiency,
+        double surgeFactor,
+        OptionalDouble voltageV,
+        OptionalDouble frequencyHz,
+        String source) {
+    /** The kinds of machine. */
+    public enum Kind {
+        SMALL_DIAPHRAGM(true),
+        SMALL_PISTON(true),
+        LINEAR_DIAPHRAGM(false),
+        LINEAR_PISTON(false),
+        SIDE_CHANNEL(false),
+        ROTARY_VANE(false);
+
+        private final boolean pump;
+
+        Kind(boolean pump) {
+            this.pump = pump;
+        }
+
+        /** Whether it is a small pump, made for a few outlets, and no candidate for a whole room. */
+        public boolean isPump() {
+            return pump;
+        }
+    }
+
+    /**
+     * One point of the curve.
+     *
+     * @param watts drawn there
+     */
+    public record CurvePoint(double gaugePa, double freeM3PerS, double watts) {}
+
+    /** A sound pressure level, and where it was heard. */
+    public record Level(double dba, double distanceM) {}
+
+    public BlowerClass {
+        points = List.copyOf(points);
+    }
+
+    public double openM3PerS() {
+        return points.get(0).freeM3PerS();
+    }
+
+    /** Middle of the price band. */
+    public double price() {
+        return (priceLow + priceHigh) / 2;
+    }
+}

@@ -1,0 +1,86 @@
+package lungfish.catalogue;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** All classes of things one buys, and the values assumed where a room is silent. Immutable, loaded once. */
+public record Catalogue(
+        List<DeviceClass> devices,
+        List<AirlineSize> airlines,
+        List<ValveClass> valves,
+        List<CheckValveClass> checkValves,
+        List<PipeSize> pipes,
+        List<FittingClass> fittings,
+        List<BlowerClass> blowers,
+        List<BatteryClass> batteries,
+        List<AccessoryClass> accessories,
+        Map<AssumedValue.Key, AssumedValue> assumed) {
+    public Catalogue {
+        devices = List.copyOf(devices);
+        airlines = List.copyOf(airlines);
+        valves = List.copyOf(valves);
+        checkValves = List.copyOf(checkValves);
+        pipes = List.copyOf(pipes);
+        fittings = List.copyOf(fittings);
+        blowers = List.copyOf(blowers);
+        batteries = List.copyOf(batteries);
+        accessories = List.copyOf(accessories);
+        assumed = Map.copyOf(assumed);
+    }
+
+    public Optional<DeviceClass> device(String id) {
+        return find(devices, DeviceClass::id, id);
+    }
+
+    public Optional<AirlineSize> airline(String id) {
+        return find(airlines, AirlineSize::id, id);
+    }
+
+    public Optional<ValveClass> valve(String id) {
+        return find(valves, ValveClass::id, id);
+    }
+
+    public Optional<CheckValveClass> checkValve(String id) {
+        return find(checkValves, CheckValveClass::id, id);
+    }
+
+    public Optional<PipeSize> pipe(String id) {
+        return find(pipes, PipeSize::id, id);
+    }
+
+    public Optional<FittingClass> fitting(String id) {
+        return find(fittings, FittingClass::id, id);
+    }
+
+    public Optional<BlowerClass> blower(String id) {
+        return find(blowers, BlowerClass::id, id);
+    }
+
+    public Optional<BatteryClass> battery(String id) {
+        return find(batteries, BatteryClass::id, id);
+    }
+
+    public Optional<AccessoryClass> accessory(String id) {
+        return find(accessories, AccessoryClass::id, id);
+    }
+
+    /** The value assumed where a room does not give it. */
+    public AssumedValue assumed(AssumedValue.Key key) {
+        AssumedValue value = assumed.get(key);
+        if (value == null) {
+            throw new IllegalStateException("the catalogue has no value for " + key);
+        }
+        return value;
+    }
+
+    private static <T> Optional<T> find(List<T> all, Function<T, String> id, String wanted) {
+        return all.stream().filter(each -> id.apply(each).equals(wanted)).findFirst();
+    }
+
+    /** The ids of one list, for messages that say what may be written. */
+    public static <T> List<String> ids(List<T> all, Function<T, String> id) {
+        return all.stream().map(id).toList();
+    }
+}

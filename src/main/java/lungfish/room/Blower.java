@@ -1,0 +1,87 @@
+package lungfish.room;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A machine that gives air: a small pump of today, the planned blower, or a standby.
+ *
+ * @param machine a class of the catalogue or one of the room's own; absent: the plan recommends one
+ * @param count how many of them, side by side, each behind its own check valve
+ * @param serves the outlets that a pump of today feeds
+ * @param feeds where it joins the pipe; absent: the nearest point of the main
+ */
+public record Blower(
+        BlowerId id,
+        String name,
+        Role role,
+        Optional<String> machine,
+        int count,
+        Siting siting,
+        Fittings fittings,
+        Bleed bleed,
+        Optional<CircuitId> circuit,
+        OptionalDouble ageS,
+        List<OutletId> serves,
+        Optional<Outlet.OnRun> feeds) {
+    /** What it is to the room. */
+    public enum Role {
+        TODAY,
+        PLANNED,
+        STANDBY
+    }
+
+    /**
+     * Where it stands.
+     *
+     * @param outside it stands outside the room: in a closet, an attic
+     * @param wallDb what the wall between takes off its sound, when it stands outside
+     * @param intakeTemperatureK of the air that it draws
+     */
+    public record Siting(
+            Optional<Point> place, boolean outside, OptionalDouble wallDb, OptionalDouble intakeTemperatureK) {}
+
+    /**
+     * What is fitted to it.
+     *
+     * @param inletFilter a class of the catalogue
+     * @param silencer a class of the catalogue
+     * @param hoseM the flexible connector to the pipe
+     * @param portM bore of the port
+     * @param reliefPa at which its relief valve opens, gauge
+     */
+    public record Fittings(
+            Optional<String> inletFilter,
+            Optional<String> silencer,
+            OptionalDouble hoseM,
+            OptionalDouble portM,
+            OptionalDouble reliefPa) {
+        public static final Fittings UNKNOWN = new Fittings(
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
+    /** What happens to the air that the outlets do not take. */
+    public sealed interface Bleed permits Unbled, BledTo, Unsaid {}
+
+    /** Nothing is let out: the pressure rises until the tuned valves take it all up. */
+    public record Unbled() implements Bleed {}
+
+    /**
+     * Air is let out until the pressure at the blower is this.
+     *
+     * @param gaugePa absent: just what the room needs, with the wished spare
+     */
+    public record BledTo(OptionalDouble gaugePa) implements Bleed {}
+
+    /** The room does not say. */
+    public record Unsaid() implements Bleed {}
+
+    public Blower {
+        serves = List.copyOf(serves);
+    }
+}

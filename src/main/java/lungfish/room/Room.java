@@ -1,0 +1,43 @@
+package lungfish.room;
+
+import java.util.List;
+import java.util.Optional;
+import lungfish.quantity.DisplayUnits;
+
+/**
+ * A fish room as drawn. Immutable; absent values are unknown, never defaults.
+ *
+ * @param name as the keeper calls it
+ * @param notes free text
+ * @param displayUnits the units it was last shown in
+ * @param racks in the order drawn, those in place and those planned
+ * @param runs the lengths of pipe: main, branches, risers
+ * @param gangs taps that several outlets share
+ * @param ownClasses devices and blowers typed in from a data sheet
+ */
+public record Room(
+        String name,
+        Optional<String> notes,
+        DisplayUnits displayUnits,
+        Shell shell,
+        Climate climate,
+        Supply supply,
+        Wishes wishes,
+        Optional<Listener> listener,
+        List<Circuit> circuits,
+        List<Rack> racks,
+        List<Run> runs,
+        List<Gang> gangs,
+        List<Blower> blowers,
+        Backup backup,
+        List<Stirrer> stirrers,
+        OwnClasses ownClasses) {
+    public Room {
+        circuits = List.copyOf(circuits);
+        racks = List.copyOf(racks);
+        runs = List.copyOf(runs);
+        gangs = List.copyOf(gangs);
+        blowers = List.copyOf(blowers);
+        stirrers = List.copyOf(stirrers);
+    }
+}

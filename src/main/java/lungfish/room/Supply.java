@@ -1,0 +1,13 @@
+package lungfish.room;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Mains power and its price.
+ *
+ * @param pricePerJ in the keeper's currency, for a joule (a kWh is 3.6 MJ)
+ * @param currency a label such as EUR; no rates are known
+ */
+public record Supply(
+        OptionalDouble voltageV, OptionalDouble frequencyHz, OptionalDouble pricePerJ, Optional<String> currency) {}

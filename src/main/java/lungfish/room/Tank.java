@@ -1,0 +1,60 @@
+package lungfish.room;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A vessel of water: a tank, or a cone or tumbler of eggs.
+ *
+ * @param xM its left side, from the left end of the shelf
+ * @param waterDepthM from the water line to the bottom glass
+ * @param survivalS how long what is in it lives without air, where typed: eggs and fry fail before fish do
+ * @param fish who lives in it
+ * @param outlets the devices in it
+ */
+public record Tank(
+        TankId id,
+        String name,
+        Kind kind,
+        double xM,
+        Size outside,
+        double waterDepthM,
+        OptionalDouble temperatureK,
+        OptionalDouble salinityKgPerKg,
+        OptionalDouble survivalS,
+        List<Fish> fish,
+        Optional<Feeding> feeding,
+        List<Outlet> outlets) {
+    /** The kinds of vessel. */
+    public enum Kind {
+        TANK,
+        HATCHING_CONE,
+        EGG_TUMBLER
+    }
+
+    /** Outside measures: along the shelf, from front to back, and up. */
+    public record Size(double lengthM, double widthM, double heightM) {}
+
+    /** Fish of one sort and size. */
+    public record Fish(String name, int count, double massKg) {}
+
+    /**
+     * How the tank is fed.
+     *
+     * @param kgPerDay dry food
+     * @param protein share of it, 0 to 1
+     */
+    public record Feeding(double kgPerDay, OptionalDouble protein) {}
+
+    public Tank {
+        fish = List.copyOf(fish);
+        outlets = List.copyOf(outlets);
+    }
+
+    /** Water in a plain box of these outside measures, m³; glass is not taken off. */
+    public double waterM3() {
+        double full = outside.lengthM() * outside.widthM() * waterDepthM;
+        return kind == Kind.TANK ? full : full / 3;
+    }
+}
