@@ -32,7 +32,10 @@ public record Rack(
         PLANNED
     }
 
-    /** Which way the front looks, as quarter turns from "front along x, looking towards larger y". */
+    /**
+     * Which way the front looks, as clockwise quarter turns (x to the right, y down the page) from "towards larger y".
+     * The corner {@code (xM, yM)} is always the one with the least x and y.
+     */
     public enum Turn {
         NONE,
         QUARTER,
@@ -50,5 +53,21 @@ public record Rack(
 
     public Stream<Tank> tanks() {
         return shelves.stream().flatMap(shelf -> shelf.tanks().stream());
+    }
+
+    /**
+     * A place in the rack as a place in the room.
+     *
+     * @param alongM from the left end, seen from the front
+     * @param intoM from the front towards the back
+     * @param zM above the floor
+     */
+    public Point at(double alongM, double intoM, double zM) {
+        return switch (turn) {
+            case NONE -> new Point(xM + alongM, yM + depthM - intoM, zM);
+            case QUARTER -> new Point(xM + intoM, yM + alongM, zM);
+            case HALF -> new Point(xM + widthM - alongM, yM + intoM, zM);
+            case THREE_QUARTERS -> new Point(xM + depthM - intoM, yM + widthM - alongM, zM);
+        };
     }
 }

@@ -1,5 +1,6 @@
 package lungfish.room;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lungfish.quantity.DisplayUnits;
@@ -39,5 +40,25 @@ public record Room(
         gangs = List.copyOf(gangs);
         blowers = List.copyOf(blowers);
         stirrers = List.copyOf(stirrers);
+    }
+
+    /** Every outlet with its tank, shelf and rack, in the order drawn; those of planned racks too. */
+    public List<Seat> seats() {
+        List<Seat> seats = new ArrayList<>();
+        for (Rack rack : racks) {
+            for (Shelf shelf : rack.shelves()) {
+                for (Tank tank : shelf.tanks()) {
+                    for (int i = 0; i < tank.outlets().size(); i++) {
+                        seats.add(new Seat(rack, shelf, tank, tank.outlets().get(i), i));
+                    }
+                }
+            }
+        }
+        return seats;
+    }
+
+    /** The blowers of one role. */
+    public List<Blower> blowers(Blower.Role role) {
+        return blowers.stream().filter(blower -> blower.role() == role).toList();
     }
 }
