@@ -1,0 +1,59 @@
+package lungfish.quantity;
+
+/**
+ * How one person reads and types numbers: their units and the label of their currency.
+ *
+ * <p>Shown: at most three figures (money and counts whole), the unit beside every number, a decimal point in every
+ * locale. Typed: any unit of either system, whatever is shown.
+ *
+ * @param currency "$", "EUR" or whatever the room says; empty if it says nothing
+ */
+public record Quantities(DisplayUnits units, String currency) {
+    /** Without a currency. */
+    public static Quantities in(DisplayUnits units) {
+        return new Quantities(units, "");
+    }
+
+    /** The number with its unit; "unknown" if it is not a number, "without end" if it is infinite. */
+    public static String show(double si, Dimension dimension, DisplayUnits units) {
+        return in(units).show(si, dimension);
+    }
+
+    /**
+     * What {@code text} says, in SI. A number without a unit is in the unit that is shown.
+     *
+     * @return never throws: what cannot be understood comes back as a problem
+     */
+    public static Parsed parse(String text, Dimension dimension, DisplayUnits units) {
+        return in(units).parse(text, dimension);
+    }
+
+    /** The number with its unit; "unknown" if it is not a number, "without end" if it is infinite. */
+    public String show(double si, Dimension dimension) {
+        if (Double.isNaN(si)) {
+            return "unknown";
+        }
+        if (Double.isInfinite(si)) {
+            return "without end";
+        }
+        String shown = Faces.of(dimension, units).show(si);
+        return dimension == Dimension.MONEY ? withCurrency(shown) : shown;
+    }
+
+    private String withCurrency(String amount) {
+        if (currency.isEmpty()) {
+            return amount;
+        }
+        boolean isSign = currency.codePoints().noneMatch(Character::isLetter);
+        if (!isSign) {
+            return amount + " " + currency;
+        }
+        return amount.startsWith("-") ? "-" + currency + amount.substring(1) : currency + amount;
+    }
+
+    /** What {@code text} says, in SI; see {@link #parse(String, Dimension, DisplayUnits)}. */
+    public Parsed parse(String text, Dimension dimension) {
+        String amount = dimension == Dimension.MONEY && !currency.isEmpty() ? text.replace(currency, "") : text;
+        return new QuantityReader(dimension, units).read(amount);
+    }
+}
