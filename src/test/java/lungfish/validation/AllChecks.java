@@ -1,0 +1,25 @@
+package lungfish.validation;
+
+import java.util.List;
+import lungfish.air.AirFlowChecks;
+import lungfish.air.OxygenChecks;
+import lungfish.air.UpliftChecks;
+
+/** Every group, in the order of docs/validation.md. A new engine adds one line. */
+final class AllChecks {
+    private AllChecks() {}
+
+    static List<CheckGroup> groups() {
+        return List.of(
+                AirFlowChecks.properties(),
+                AirFlowChecks.friction(),
+                AirFlowChecks.workedExamples(),
+                AirFlowChecks.compressedAirTable(),
+                AirFlowChecks.fuelGasTables(),
+                AirFlowChecks.fittings(),
+                AirFlowChecks.compression(),
+                UpliftChecks.airlift(),
+                UpliftChecks.outlets(),
+                OxygenChecks.saturation());
+    }
+}
