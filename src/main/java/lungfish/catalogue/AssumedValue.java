@@ -1,8 +1,10 @@
 package lungfish.catalogue;
 
 import lungfish.quantity.Dimension;
+import lungfish.reason.Assumption;
 import lungfish.reason.Given;
 import lungfish.reason.Origin;
+import lungfish.reason.PartId;
 
 /**
  * A value that the plan takes where the room is silent.
@@ -36,10 +38,19 @@ public record AssumedValue(Key key, String what, double si, Dimension dimension,
         RACK_MASS_PER_SHELF,
         WALL_REDUCTION,
         LISTENER_DISTANCE,
+        DOOR_REDUCTION,
+        DOOR_HEIGHT,
+        AIR_PATH_SHARE,
+        PUMP_AGE,
         AIRLINE_ROUGHNESS,
         TAP_LOSS_FACTOR,
         GANG_LOSS_FACTOR,
         OUTLETS_SPREAD_SPARE
+    }
+
+    /** The value as an answer lists it among what it assumed. */
+    public Assumption about(PartId where) {
+        return new Assumption(where, what, si, dimension, source);
     }
 
     /** The value with its origin: assumed. */

@@ -4,6 +4,7 @@ package lungfish.catalogue;
  * A kind of battery.
  *
  * @param chemistry what it is
+ * @param blockV nominal voltage of the block in which it is sold
  * @param usableShare depth of discharge that it bears often
  * @param peukert exponent, 1 where capacity does not depend on current
  * @param ratedS time over which its capacity is rated
@@ -15,6 +16,7 @@ public record BatteryClass(
         String id,
         String name,
         Chemistry chemistry,
+        double blockV,
         double usableShare,
         double peukert,
         double ratedS,

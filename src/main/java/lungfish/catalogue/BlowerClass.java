@@ -1,6 +1,7 @@
 package lungfish.catalogue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -9,7 +10,7 @@ import java.util.OptionalDouble;
  * @param ratedM3PerS flow at the rated pressure
  * @param points its curve, pressure rising
  * @param continuousPa largest continuous pressure
- * @param level sound pressure at a stated distance
+ * @param level sound pressure at a stated distance; absent where a data sheet does not say
  * @param portM bore of its outlet
  * @param rebuildS running time between rebuilds (diaphragms, valves, vanes, bearings)
  * @param lifeS running time until it is replaced
@@ -26,7 +27,7 @@ public record BlowerClass(
         double ratedPa,
         List<CurvePoint> points,
         double continuousPa,
-        Level level,
+        Optional<Level> level,
         double portM,
         double priceLow,
         double priceHigh,

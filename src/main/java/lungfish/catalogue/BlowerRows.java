@@ -16,6 +16,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import lungfish.catalogue.BlowerClass.CurvePoint;
 
@@ -69,7 +70,7 @@ final class BlowerRows {
                 row.aboveZero("rated", KPA),
                 curve,
                 row.aboveZero("continuous", KPA),
-                new BlowerClass.Level(row.si("level", DBA), row.aboveZero("level_distance", M)),
+                Optional.of(new BlowerClass.Level(row.si("level", DBA), row.aboveZero("level_distance", M))),
                 row.aboveZero("port", MM),
                 row.number("price_low"),
                 row.number("price_high"),

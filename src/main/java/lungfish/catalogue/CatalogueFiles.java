@@ -11,6 +11,7 @@ import static lungfish.catalogue.Practical.PA_PER_L_MIN2;
 import static lungfish.catalogue.Practical.PERCENT;
 import static lungfish.catalogue.Practical.PER_KWH;
 import static lungfish.catalogue.Practical.PER_M;
+import static lungfish.catalogue.Practical.V;
 import static lungfish.catalogue.Practical.YEARS;
 
 import java.io.IOException;
@@ -173,6 +174,7 @@ public final class CatalogueFiles {
                 row.text("id"),
                 row.text("name"),
                 row.one("chemistry", BatteryClass.Chemistry.class),
+                row.aboveZero("block", V),
                 row.aboveZero("usable", PERCENT),
                 row.number("peukert"),
                 row.aboveZero("rated", H),
