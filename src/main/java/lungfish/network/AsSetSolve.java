@@ -1,0 +1,253 @@
+package lungfish.network;
+
+import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Solves a network with its valves as they are set.
+ *
+ * <p><b>What is solved.</b> Unknown are ψ = p² − p_amb² at every knot and the flow of every pipe and drop. A pipe asks
+ * {@code ψ_a − ψ_b = h(ṁ)}, an open drop {@code ψ = h(ṁ)}, a closed one {@code ṁ = 0} and ψ no higher than its opening;
+ * what enters a knot leaves it. All h rise and all blower curves fall, so the answer is the one minimum of a convex
+ * function, and there is exactly one.
+ *
+ * <p><b>How.</b> Newton on pressures <i>and</i> flows. Each element is replaced with its tangent at its present flow,
+ * {@code ṁ ← ṁ + g (ψ_a − ψ_b − h(ṁ))} with {@code g = 1/h'(ṁ)}; the flows drop out of the linear system, which keeps
+ * one unknown a knot and is symmetric and positive definite. Each law is evaluated once a step and never inverted;
+ * after a step mass is balanced to rounding, and the laws catch up quadratically. (Newton on pressures alone inverts
+ * every law in every step, at five to eight times the cost; loop corrections need loops and converge linearly.
+ * E. Todini and S. Pilati, 1988, in Computer Applications in Water Supply vol. 1, p. 1, for the condensed step.)
+ *
+ * <p><b>Kinks.</b> A drop that a step would run backward is closed; a closed drop whose tap rises above its opening,
+ * or an open one whose tangent cannot be trusted, gets the flow that its own law asks for at that pressure. The flow
+ * that this unbalances is counted, and the next step balances it.
+ *
+ * <p><b>Start.</b> From the last answer, or from one linear solve with every pipe on a chord (rest to a lively speed)
+ * and every drop on the chord from its opening to a cheap bound of its flow. About five evaluations follow.
+ *
+ * <p><b>Safeguard.</b> Where the undamped steps have not come home within their cap, {@link Descent} walks down the
+ * convex function itself with a line search, which cannot fail, and the undamped steps polish from there.
+ *
+ * <p>Pieces where nothing can move are known beforehand ({@link Pieces}) and stand at the pressure where the strongest
+ * of their blowers shuts.
+ */
+final class AsSetSolve {
+    private static final int UNDAMPED_STEPS = 30;
+    private static final int ROUNDS = 4;
+
+    private final Shape shape;
+    private final Knots knots;
+    private final Frame frame;
+    private final PipeWork pipes;
+    private final LeafWork leaves;
+    private final Descent descent;
+    private final Misses misses = new Misses();
+    private final double[] heldPsi;
+
+    /** ψ of each knot, Pa². */
+    final double[] psi;
+
+    private Network network;
+    private double ambientPi;
+    private boolean warm;
+    private int steps;
+
+    AsSetSolve(Network network, Shape shape, Knots knots) {
+        this.network = network;
+        this.shape = shape;
+        this.knots = knots;
+        frame = new Frame(shape, knots, held(shape, knots));
+        psi = new double[knots.count];
+        heldPsi = new double[shape.sources()];
+        pipes = new PipeWork(frame, network);
+        leaves = new LeafWork(frame, shape, knots, network);
+        descent = new Descent(frame, pipes, leaves, psi);
+        take(network);
+    }
+
+    private static boolean[] held(Shape shape, Knots knots) {
+        boolean[] held = new boolean[knots.count];
+        for (int knot = 0; knot < held.length; knot++) {
+            held[knot] = !knots.isFed(knot);
+        }
+        for (int i = 0; i < shape.sources(); i++) {
+            held[knots.ofNode[shape.sourceNode[i]]] |= shape.fixed[i];
+        }
+        return held;
+    }
+
+    /** Takes the numbers of a network of the same shape; the present flows stay as the next start. */
+    void take(Network changed) {
+        network = changed;
+        double ambientPa = changed.conditions().ambientPa();
+        ambientPi = ambientPa * ambientPa;
+        pipes.take(changed);
+        leaves.take(changed);
+        for (int i = 0; i < heldPsi.length; i++) {
+            heldPsi[i] = Double.NEGATIVE_INFINITY;
+            if (changed.sources().get(i) instanceof Source.FixedPressure fixed) {
+                heldPsi[i] = fixed.gaugePa() * (fixed.gaugePa() + 2.0 * ambientPa);
+            }
+        }
+    }
+
+    /** Turns one tap valve. */
+    void turnValve(int drop, double valveK) {
+        leaves.drops().setValve(drop, valveK);
+    }
+
+    /** Forgets the last answer: the next start is cold. */
+    void forget() {
+        warm = false;
+    }
+
+    /**
+     * Solves.
+     *
+     * @return null when solved, else the reason why not
+     */
+    @Nullable
+    Refused solve() {
+        Pieces pieces = new Pieces(shape, knots, heldPsi, leaves.drops(), leaves.blowers());
+        Refused refusal = refusal(pieces);
+        if (refusal != null) {
+            return refusal;
+        }
+        hold();
+        if (!warm) {
+            startCold(pieces);
+        }
+        settleStill(pieces);
+        warm = false;
+        refusal = descendAndStep();
+        warm = refusal == null;
+        return refusal;
+    }
+
+    private @Nullable Refused refusal(Pieces pieces) {
+        for (int i = 0; i < shape.drops(); i++) {
+            if (leaves.drops().isFree(i)) {
+                return Reasons.noResistance(network.drops().get(i));
+            }
+        }
+        Refused clash = HeldClash.find(network, shape, knots);
+        return clash == null ? pieces.refusal(network, shape) : clash;
+    }
+
+    private void hold() {
+        for (int i = 0; i < heldPsi.length; i++) {
+            if (shape.fixed[i]) {
+                psi[knots.ofNode[shape.sourceNode[i]]] = heldPsi[i];
+            }
+        }
+    }
+
+    private void startCold(Pieces pieces) {
+        double[] reference = new StartPressures(shape, knots, leaves).of(pieces);
+        for (int k = 0; k < frame.unknowns(); k++) {
+            int knot = frame.knotOfUnknown[k];
+            psi[knot] = reference[knots.piece[knot]];
+        }
+        pipes.rest();
+        leaves.rest();
+        frame.clear();
+        pipes.loadChords(psi);
+        leaves.loadChords(psi);
+        step();
+    }
+
+    private void settleStill(Pieces pieces) {
+        boolean any = false;
+        for (int piece = 0; piece < knots.pieces; piece++) {
+            any |= pieces.isStill(piece);
+        }
+        if (any) {
+            for (int knot = 0; knot < psi.length; knot++) {
+                if (pieces.isStill(knots.piece[knot])) {
+                    psi[knot] = pieces.stillPsi(knots.piece[knot]);
+                }
+            }
+            pipes.restWhere(knot -> pieces.isStill(knots.piece[knot]));
+            leaves.restWhere(knot -> pieces.isStill(knots.piece[knot]));
+        }
+    }
+
+    /** Undamped steps first; then, as long as they fail, the descent and undamped steps from where it came to. */
+    private @Nullable Refused descendAndStep() {
+        steps = 0;
+        for (int round = 0; round < ROUNDS; round++) {
+            if (round > 0) {
+                steps += descent.run(round, largestPi());
+            }
+            if (undamped()) {
+                return null;
+            }
+        }
+        return Reasons.cap(steps, network.nodes().get(0));
+    }
+
+    private boolean undamped() {
+        double before = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < UNDAMPED_STEPS; i++) {
+            double figure = load();
+            if (figure <= 1.0 || (figure <= Misses.GOOD && figure > before / 2.0)) {
+                return true;
+            }
+            if (Double.isNaN(figure)) {
+                return false;
+            }
+            before = figure;
+            step();
+            steps++;
+        }
+        return false;
+    }
+
+    private double load() {
+        frame.clear();
+        misses.reset(Math.max(leaves.total(), pipes.largest()), largestPi());
+        pipes.loadTangents(psi, misses);
+        leaves.loadTangents(psi, misses);
+        return misses.figure();
+    }
+
+    private double largestPi() {
+        double largest = ambientPi;
+        for (double each : heldPsi) {
+            largest = Math.max(largest, each + ambientPi);
+        }
+        return largest;
+    }
+
+    private void step() {
+        frame.solve();
+        for (int k = 0; k < frame.unknowns(); k++) {
+            psi[frame.knotOfUnknown[k]] += frame.right[k];
+        }
+        pipes.advance();
+        leaves.advance();
+    }
+
+    /** Newton steps of the last solve. */
+    int steps() {
+        return steps;
+    }
+
+    /** Flow of each pipe, kg/s, in the workspace. */
+    double[] pipeFlow() {
+        return pipes.flow;
+    }
+
+    /** Flow of each drop, kg/s, in the workspace. */
+    double[] dropFlow() {
+        return leaves.flow;
+    }
+
+    /** Flow of each source, kg/s; NaN for a fixed pressure, whose flow is what the rest of its knot leaves it. */
+    double[] sourceFlow() {
+        double[] flow = new double[shape.sources()];
+        Arrays.fill(flow, Double.NaN);
+        leaves.writeBlowers(psi, flow);
+        return flow;
+    }
+}

@@ -1,0 +1,191 @@
+package lungfish.network;
+
+import java.util.List;
+import lungfish.air.Air;
+
+/**
+ * The law of many drops, as arrays, from the water up; all in gauge terms so that no digits are lost to the ambient.
+ *
+ * <p>Behind the device stands the gauge pressure {@code g3 = g0 + α ṁ + β ṁ²} with g0 of water, bubbling and opening
+ * pressure. With ψ = p² − p_amb² the airline begins at {@code ψ3 = g3 (g3 + 2 p_amb)}, the airline adds its loss and
+ * the valve {@code 2 k R T ṁ²} (its loss at the density of the mean of the pressures before and behind it). A drop is
+ * closed while ψ at its tap is at or below {@link #opensAt}.
+ */
+final class DropLaws {
+    private static final int LOG_STEPS = 100;
+
+    private final double ambientPa;
+    private final double densityKgPerM3;
+    private final double twoRT;
+    private final boolean logTerm;
+    private final Ducts airlines;
+    private final double[] restGaugePa;
+    private final double[] linear;
+    private final double[] square;
+    private final double[] valve;
+
+    /** ψ that the tap needs at the last {@link #at}, Pa². */
+    double psi;
+
+    /** Its slope at the last {@link #at}, Pa² s/kg. */
+    double slope;
+
+    DropLaws(Conditions conditions, List<Drop> drops) {
+        int count = drops.size();
+        ambientPa = conditions.ambientPa();
+        densityKgPerM3 = conditions.airDensityKgPerM3();
+        twoRT = 2.0 * Air.GAS_CONSTANT_J_PER_KG_K * conditions.pipeTemperatureK();
+        logTerm = conditions.logTerm();
+        airlines = new Ducts(count);
+        restGaugePa = new double[count];
+        linear = new double[count];
+        square = new double[count];
+        valve = new double[count];
+        for (int i = 0; i < count; i++) {
+            set(i, drops.get(i), conditions);
+        }
+    }
+
+    private void set(int i, Drop drop, Conditions conditions) {
+        Check check = drop.check().orElse(NO_CHECK);
+        Device device = drop.device().orElse(NO_DEVICE);
+        restGaugePa[i] = conditions.waterColumnPa(drop.depthM()) + device.p0Pa() + check.openPa();
+        linear[i] = (device.aPaSPerM3() + check.slopePaSPerM3()) / densityKgPerM3;
+        square[i] = device.bPaS2PerM6() / (densityKgPerM3 * densityKgPerM3);
+        setValve(i, drop.valveK());
+        if (drop.airline().isPresent()) {
+            airlines.set(i, drop.airline().get(), conditions);
+        }
+    }
+
+    static final Check NO_CHECK = new Check(0.0, 0.0);
+    static final Device NO_DEVICE = new Device(0.0, 0.0, 0.0);
+
+    /** Turns one tap valve. */
+    void setValve(int i, double valveK) {
+        valve[i] = twoRT * valveK;
+    }
+
+    boolean isShut(int i) {
+        return valve[i] >= twoRT * Drop.SHUT_K;
+    }
+
+    /** ψ at or below which the drop takes nothing; infinite when its valve is shut. */
+    double opensAt(int i) {
+        return isShut(i) ? Double.POSITIVE_INFINITY : psiOf(restGaugePa[i]);
+    }
+
+    double opensAtGaugePa(int i) {
+        return restGaugePa[i];
+    }
+
+    private double psiOf(double gaugePa) {
+        return gaugePa * (gaugePa + 2.0 * ambientPa);
+    }
+
+    /** Whether it would pass any flow at no cost. */
+    boolean isFree(int i) {
+        return linear[i] == 0.0 && square[i] == 0.0 && valve[i] == 0.0 && leastSlope(i) == 0.0 && leastSquare(i) == 0.0;
+    }
+
+    /** ψ that the tap needs for a flow above 0, and its slope. */
+    void at(int i, double kgPerS) {
+        behindValve(i, kgPerS);
+        psi += valve[i] * kgPerS * kgPerS;
+        slope += 2.0 * valve[i] * kgPerS;
+    }
+
+    private void behindValve(int i, double kgPerS) {
+        double behindPa = behindDevicePa(i, kgPerS);
+        double behindSlope = 2.0 * (behindPa + ambientPa) * (linear[i] + 2.0 * square[i] * kgPerS);
+        airlines.at(i, kgPerS);
+        double behind = psiOf(behindPa);
+        if (logTerm) {
+            accelerate(i, kgPerS, behind + ambientPa * ambientPa);
+        }
+        psi = behind + airlines.loss;
+        slope = behindSlope + airlines.slope;
+    }
+
+    private double behindDevicePa(int i, double kgPerS) {
+        return restGaugePa[i] + kgPerS * (linear[i] + kgPerS * square[i]);
+    }
+
+    /** The acceleration term depends on the loss that it adds to: repeated until it stands. */
+    private void accelerate(int i, double kgPerS, double downPi) {
+        double plain = airlines.loss;
+        double unit = airlines.bracketUnit(i, kgPerS);
+        double whole = plain;
+        for (int step = 0; step < LOG_STEPS; step++) {
+            double next = plain + unit * Math.log1p(whole / downPi);
+            boolean stands = next - whole <= Quadratic.LAST_DIGITS * downPi;
+            whole = next;
+            if (stands) {
+                break;
+            }
+        }
+        airlines.addToBracket(i, kgPerS, Math.log1p(whole / downPi));
+    }
+
+    /** Least slope of the law at any flow: device and laminar airline. */
+    double leastSlope(int i) {
+        return 2.0 * (restGaugePa[i] + ambientPa) * linear[i] + airlines.slopeAtRest(i);
+    }
+
+    /** A factor of the square of the flow below which the law never bends. */
+    double leastSquare(int i) {
+        double device = 2.0 * (restGaugePa[i] + ambientPa) * square[i] + linear[i] * linear[i];
+        return valve[i] + airlines.square(i) + device;
+    }
+
+    /** A flow at or above what the drop takes at ψ, without evaluating its law. */
+    double mostFlow(int i, double tapPsi) {
+        double opens = opensAt(i);
+        return tapPsi <= opens ? 0.0 : Quadratic.positiveRoot(leastSquare(i), leastSlope(i), tapPsi - opens);
+    }
+
+    /** The flow that the drop takes at ψ: Newton from above with halving behind it, as in {@link Ducts#flowAt}. */
+    double flowAt(int i, double tapPsi) {
+        double high = mostFlow(i, tapPsi);
+        double low = 0.0;
+        double flow = high;
+        for (int step = 0; step < Quadratic.MOST_STEPS && high > low; step++) {
+            at(i, flow);
+            double over = psi - tapPsi;
+            if (over > 0.0) {
+                high = flow;
+            } else {
+                low = flow;
+            }
+            double next = flow - over / slope;
+            if (!(next > low && next < high)) {
+                next = 0.5 * (low + high);
+            }
+            if (Math.abs(next - flow) <= Quadratic.LAST_DIGITS * flow) {
+                return next;
+            }
+            flow = next;
+        }
+        return flow;
+    }
+
+    /** ψ behind the valve at a flow: where the airline begins. */
+    double psiBehindValve(int i, double kgPerS) {
+        behindValve(i, kgPerS);
+        return psi;
+    }
+
+    /** The setting that leaves {@code tapPsi} for a flow, 1/m⁴. */
+    double valveKFor(int i, double kgPerS, double tapPsi) {
+        return (tapPsi - psiBehindValve(i, kgPerS)) / (twoRT * kgPerS * kgPerS);
+    }
+
+    /** ψ at the tap that a flow needs with another setting of the valve. */
+    double psiWithValve(int i, double kgPerS, double valveK) {
+        return psiBehindValve(i, kgPerS) + twoRT * valveK * kgPerS * kgPerS;
+    }
+
+    double gaugeOf(double anyPsi) {
+        return anyPsi / (Math.sqrt(anyPsi + ambientPa * ambientPa) + ambientPa);
+    }
+}

@@ -1,0 +1,109 @@
+package lungfish.network;
+
+import java.util.List;
+import lungfish.air.Air;
+import lungfish.air.Friction;
+
+/**
+ * Judges an answer from its numbers alone: mass at every node as it was drawn (not as the solver merged it), and every
+ * law written out once more. It shares with the solver the law of a drop, and nothing of its steps.
+ */
+final class Judge {
+    private final Flows flows;
+    private final Network network;
+    private final Shape shape;
+    private final double ambientPa;
+
+    Judge(Flows flows) {
+        this.flows = flows;
+        this.network = flows.network();
+        this.shape = flows.shape();
+        this.ambientPa = network.conditions().ambientPa();
+    }
+
+    Quality quality() {
+        double most = Math.max(pipeMissPa(), sourceMissPa());
+        if (!flows.isTuned()) {
+            most = Math.max(most, dropMissPa());
+        }
+        return new Quality(imbalanceOverTotal(), most);
+    }
+
+    private double imbalanceOverTotal() {
+        double[] balance = new double[shape.nodes];
+        double total = 0.0;
+        for (int i = 0; i < shape.pipes(); i++) {
+            balance[shape.pipeFrom[i]] -= flows.pipeKgPerS(i);
+            balance[shape.pipeTo[i]] += flows.pipeKgPerS(i);
+        }
+        for (int i = 0; i < shape.drops(); i++) {
+            balance[shape.dropNode[i]] -= flows.dropKgPerS(i);
+        }
+        for (int i = 0; i < shape.sources(); i++) {
+            balance[shape.sourceNode[i]] += flows.sourceKgPerS(i);
+            total += Math.max(0.0, flows.sourceKgPerS(i));
+        }
+        double most = 0.0;
+        for (double each : balance) {
+            most = Math.max(most, Math.abs(each));
+        }
+        return total > 0.0 ? most / total : most;
+    }
+
+    private double pipeMissPa() {
+        double most = 0.0;
+        for (int i = 0; i < shape.pipes(); i++) {
+            double p1 = flows.nodeGaugePa(shape.pipeFrom[i]) + ambientPa;
+            double p2 = flows.nodeGaugePa(shape.pipeTo[i]) + ambientPa;
+            double fall = (p1 - p2) * (p1 + p2);
+            double miss = fall - lossPa2(network.pipes().get(i), flows.pipeKgPerS(i), Math.abs(Math.log(p1 / p2)));
+            most = Math.max(most, Math.abs(miss) / (p1 + p2));
+        }
+        return most;
+    }
+
+    private double lossPa2(Pipe pipe, double kgPerS, double logRatio) {
+        Conditions conditions = network.conditions();
+        double temperature = conditions.pipeTemperatureK();
+        double area = Math.PI / 4.0 * pipe.boreM() * pipe.boreM();
+        double re = 4.0 * Math.abs(kgPerS) / (Math.PI * pipe.boreM() * Air.viscosityPaS(temperature));
+        if (re == 0.0) {
+            return 0.0;
+        }
+        double darcyTimesRe = Friction.darcyTimesRe(re, pipe.roughnessM() / pipe.boreM());
+        double bracketTimesRe = darcyTimesRe * pipe.lengthM() / pipe.boreM()
+                + re * (pipe.kSum() + (conditions.logTerm() ? logRatio : 0.0));
+        double reOverFlow = re / Math.abs(kgPerS);
+        return bracketTimesRe * kgPerS / reOverFlow * Air.GAS_CONSTANT_J_PER_KG_K * temperature / (area * area);
+    }
+
+    private double dropMissPa() {
+        List<Drop> drops = network.drops();
+        DropLaws laws = new DropLaws(network.conditions(), drops);
+        double most = 0.0;
+        for (int i = 0; i < drops.size(); i++) {
+            double tapPa = flows.tapGaugePa(i);
+            double tapPsi = tapPa * (tapPa + 2.0 * ambientPa);
+            double flow = flows.dropKgPerS(i);
+            double miss;
+            if (flow > 0.0) {
+                laws.at(i, flow);
+                miss = Math.abs(tapPsi - laws.psi);
+            } else {
+                miss = Math.max(0.0, tapPsi - laws.opensAt(i));
+            }
+            most = Math.max(most, miss / (2.0 * (tapPa + ambientPa)));
+        }
+        return most;
+    }
+
+    private double sourceMissPa() {
+        double most = 0.0;
+        for (int i = 0; i < shape.sources() && !flows.isTuned(); i++) {
+            if (network.sources().get(i) instanceof Source.FixedPressure fixed) {
+                most = Math.max(most, Math.abs(flows.sourceGaugePa(i) - fixed.gaugePa()));
+            }
+        }
+        return most;
+    }
+}
