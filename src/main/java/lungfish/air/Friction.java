@@ -23,6 +23,7 @@ public final class Friction {
     private static final double LOG_RE = 7.0;
     private static final double ROUGHNESS_FACTOR = 0.27;
     private static final double TRANSITION_RE = 37530.0;
+    private static final double SERIES_BELOW = 0.01;
 
     private Friction() {}
 
@@ -50,7 +51,7 @@ public final class Friction {
             return LAMINAR_DARCY_TIMES_RE;
         }
         double sum = to16(LOG_FACTOR * logTerm(re, relativeRoughness)) + to16(TRANSITION_RE / re);
-        return 8.0 * twelfthRoot(EIGHT_TO_12 + to12(re) / (sum * Math.sqrt(sum)));
+        return blend(re, sum, turbulentShare(re, sum));
     }
 
     /**
@@ -72,13 +73,33 @@ public final class Friction {
         double a = to16(LOG_FACTOR * log);
         double b = to16(TRANSITION_RE / re);
         double sum = a + b;
-        double turbulent = to12(re) / (sum * Math.sqrt(sum));
-        double value = 8.0 * twelfthRoot(EIGHT_TO_12 + turbulent);
+        double share = turbulentShare(re, sum);
+        double value = blend(re, sum, share);
         // d ln(A+B) / d ln Re, from dA = 16 A (0.9 smooth/whole) / log and dB = -16 B
         double sumExponent = 16.0 * (a * LOG_EXPONENT * smooth / (whole * log) - b) / sum;
-        double exponent = turbulent / (EIGHT_TO_12 + turbulent) * (1.0 - 0.125 * sumExponent);
+        double exponent = share / (1.0 + share) * (1.0 - 0.125 * sumExponent);
         valueAndSlope[0] = value;
         valueAndSlope[1] = exponent * value / re;
+    }
+
+    /** Re^12 (A+B)^-1.5 over 8^12: what the turbulent term is of the laminar one. */
+    private static double turbulentShare(double re, double sum) {
+        return to12(re) / (EIGHT_TO_12 * sum * Math.sqrt(sum));
+    }
+
+    /** 8 [8^12 + Re^12 (A+B)^-1.5]^(1/12), by roots and a short series where one of the terms is far the smaller. */
+    private static double blend(double re, double sum, double share) {
+        if (share >= 1.0 / SERIES_BELOW) {
+            return 8.0 * re / Math.sqrt(Math.sqrt(Math.sqrt(sum))) * twelfthRootOfOneAnd(1.0 / share);
+        }
+        return LAMINAR_DARCY_TIMES_RE
+                * (share <= SERIES_BELOW ? twelfthRootOfOneAnd(share) : Math.pow(1.0 + share, 1.0 / 12.0));
+    }
+
+    /** Binomial series of (1 + x)^(1/12); for x up to 0.01 what is cut off is below the last digit. */
+    private static double twelfthRootOfOneAnd(double x) {
+        double tail = 1.0 - x * 35.0 / 48.0 * (1.0 - x * 47.0 / 60.0 * (1.0 - x * 59.0 / 72.0));
+        return 1.0 + x / 12.0 * (1.0 - x * 11.0 / 24.0 * (1.0 - x * 23.0 / 36.0 * tail));
     }
 
     private static double logTerm(double re, double relativeRoughness) {
@@ -89,7 +110,7 @@ public final class Friction {
     }
 
     private static double smoothTerm(double re) {
-        return Math.exp(LOG_EXPONENT * Math.log(LOG_RE / re));
+        return Math.pow(LOG_RE / re, LOG_EXPONENT);
     }
 
     private static double to12(double x) {
@@ -101,9 +122,5 @@ public final class Friction {
         double to4 = x * x * (x * x);
         double to8 = to4 * to4;
         return to8 * to8;
-    }
-
-    private static double twelfthRoot(double x) {
-        return Math.cbrt(Math.sqrt(Math.sqrt(x)));
     }
 }

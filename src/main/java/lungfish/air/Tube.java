@@ -9,9 +9,6 @@ package lungfish.air;
  * @param lossSum sum of the loss factors K of its fittings, on the velocity head in this bore, 0 or above
  */
 public record Tube(double lengthM, double boreM, double roughnessM, double lossSum) {
-    /** Roughness of drawn tubing and plastic, m: Moody 1944, as in every textbook table (0.0015 mm). */
-    public static final double PLASTIC_ROUGHNESS_M = 1.5e-6;
-
     public Tube {
         Checks.notNegative(lengthM, "length");
         Checks.positive(boreM, "bore");

@@ -4,17 +4,24 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 final class ValveTest {
     private static final double ROUNDING_PERCENT = 1e-9;
+    private static final List<ValveCurve> CURVES = List.of(
+            ValveCurve.BALL, ValveCurve.LINEAR, ValveCurve.equalPercentage(50.0), ValveCurve.equalPercentage(5.0));
+
     private static final double HAND_CALCULATION_PERCENT = 0.5;
 
     @ParameterizedTest
@@ -34,16 +41,27 @@ final class ValveTest {
             textBlock =
                     """
         # by hand: flow coefficient h, and 50^(h-1), of the open one; loss is its inverse square
-        LINEAR, 0.5, 4
-        LINEAR, 0.1, 100
-        EQUAL_PERCENTAGE, 0.5, 50
-        EQUAL_PERCENTAGE, 0.75, 7.071""")
-    void aNeedleValveFollowsItsCharacteristic(ValveCurve curve, double opening, double ratio) {
+        0, 0.5, 4
+        0, 0.1, 100
+        50, 0.5, 50
+        50, 0.75, 7.071
+        30, 0.5, 30""")
+    void aNeedleValveFollowsItsCharacteristic(double rangeability, double opening, double ratio) {
+        ValveCurve curve = rangeability == 0.0 ? ValveCurve.LINEAR : ValveCurve.equalPercentage(rangeability);
         assertThat(curve.lossRatio(opening)).isCloseTo(ratio, withinPercentage(HAND_CALCULATION_PERCENT));
     }
 
+    static List<ValveCurve> everyCurve() {
+        return CURVES;
+    }
+
+    @Provide
+    Arbitrary<ValveCurve> curves() {
+        return Arbitraries.of(CURVES);
+    }
+
     @ParameterizedTest
-    @EnumSource(ValveCurve.class)
+    @MethodSource("everyCurve")
     void openIsOneAndShutIsInfinite(ValveCurve curve) {
         assertThat(curve.lossRatio(1.0)).isEqualTo(1.0);
         assertThat(curve.lossRatio(0.0)).isInfinite();
@@ -54,21 +72,30 @@ final class ValveTest {
 
     @Property
     void openingAndLossAreEachOthersInverse(
-            @ForAll ValveCurve curve, @ForAll @DoubleRange(min = 0.001, max = 1.0) @Scale(4) double opening) {
+            @ForAll("curves") ValveCurve curve, @ForAll @DoubleRange(min = 0.001, max = 1.0) @Scale(4) double opening) {
         assertThat(curve.opening(curve.lossRatio(opening))).isCloseTo(opening, offset(1e-9));
     }
 
     @Property
     void openingWiderAlwaysTakesLess(
-            @ForAll ValveCurve curve,
+            @ForAll("curves") ValveCurve curve,
             @ForAll @DoubleRange(min = 0.001, max = 0.99) @Scale(4) double opening,
             @ForAll @DoubleRange(min = 0.001, max = 0.01) @Scale(4) double more) {
         assertThat(curve.lossRatio(opening + more)).isLessThan(curve.lossRatio(opening));
     }
 
-    @ParameterizedTest
-    @CsvSource({"BALL, 0.3333333333333333", "EQUAL_PERCENTAGE, 0.2556222"})
-    void theCurveHasNoCornerWhereItsPartsMeet(ValveCurve curve, double meeting) {
+    @Test
+    void noCurveHasACornerWhereItsPartsMeet() {
+        assertNoCorner(ValveCurve.BALL, 1.0 / 3.0);
+        assertNoCorner(ValveCurve.equalPercentage(50.0), 1.0 / Math.log(50.0));
+    }
+
+    @Test
+    void aNeedleOfHardlyAnyRangeIsStraight() {
+        assertThat(ValveCurve.equalPercentage(2.0)).isEqualTo(ValveCurve.LINEAR);
+    }
+
+    private static void assertNoCorner(ValveCurve curve, double meeting) {
         double step = 1e-5;
         double middle = Math.log(curve.lossRatio(meeting));
         double below = (middle - Math.log(curve.lossRatio(meeting - step))) / step;
@@ -84,7 +111,7 @@ final class ValveTest {
 
     @Property
     void aWantedCoefficientGivesAnOpeningThatHasIt(
-            @ForAll ValveCurve curve, @ForAll @DoubleRange(min = 1.0, max = 1.0e6) double times) {
+            @ForAll("curves") ValveCurve curve, @ForAll @DoubleRange(min = 1.0, max = 1.0e6) double times) {
         Valve valve = new Valve(curve, 10.0, 0.004);
         double wanted = valve.openK() * times;
         assertThat(valve.kAt(valve.openingFor(wanted))).isCloseTo(wanted, withinPercentage(ROUNDING_PERCENT));
