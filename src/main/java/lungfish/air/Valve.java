@@ -22,6 +22,19 @@ public record Valve(ValveCurve curve, double openLossFactor, double boreM) {
         return lossFactor / (2.0 * area * area);
     }
 
+    /**
+     * The coefficient that takes a fall of pressure at a flow: {@code p1² − p2² = 2 k R T ṁ²}.
+     *
+     * @param beforePa absolute
+     * @param behindPa absolute, not above {@code beforePa}
+     * @return 1/m⁴; infinite without a flow
+     */
+    public static double kTaking(double beforePa, double behindPa, double flowKgPerS, double temperatureK) {
+        double squares = Math.max(0.0, beforePa * beforePa - behindPa * behindPa);
+        double rt = Air.GAS_CONSTANT_J_PER_KG_K * temperatureK;
+        return flowKgPerS > 0.0 ? squares / (2.0 * rt * flowKgPerS * flowKgPerS) : Double.POSITIVE_INFINITY;
+    }
+
     /** Coefficient of the open valve, 1/m⁴. */
     public double openK() {
         return k(openLossFactor, boreM);

@@ -1,0 +1,104 @@
+package lungfish.blower;
+
+import java.util.ArrayList;
+import java.util.List;
+import lungfish.air.Atmosphere;
+import lungfish.air.FreeAir;
+import lungfish.catalogue.BlowerClass;
+import lungfish.catalogue.BlowerClass.CurvePoint;
+import lungfish.network.Curve;
+
+/**
+ * The curve of a class, corrected for where and how it runs.
+ *
+ * <ol>
+ *   <li>Wear: a tired machine moves its tired share of the flow at each pressure.
+ *   <li>Altitude: a machine that displaces air moves the same volume of thinner air against the same gauge pressure. A
+ *       side-channel machine makes pressure in proportion to density, and takes power so (similarity laws of
+ *       turbomachines: ISO 5801, from memory).
+ *   <li>Intake: air drawn warmer than the room is less free air, by the ratio of absolute temperatures.
+ *   <li>Filter and silencer: each takes {@code k q²} off the pressure; what is lost before the machine also thins the
+ *       air that it draws, by the ratio of absolute pressures.
+ * </ol>
+ */
+final class Corrected {
+    private static final int HALVINGS = 60;
+
+    private final Machine machine;
+    private final BlowerClass kind;
+    private final FreeAir room;
+    private final double flowFactor;
+    private final double pressureFactor;
+    private final Curve raw;
+
+    Corrected(Machine machine, Wear wear, FreeAir room) {
+        this.machine = machine;
+        this.kind = machine.kind();
+        this.room = room;
+        double worn = wear == Wear.TIRED ? kind.tiredShare() : 1;
+        double warm = room.temperatureK() / machine.intakeK().orElse(room.temperatureK());
+        this.flowFactor = worn * warm;
+        this.pressureFactor =
+                kind.kind() == BlowerClass.Kind.SIDE_CHANNEL ? room.pressurePa() / Atmosphere.SEA_LEVEL_PA : 1;
+        this.raw = Curve.of(kind.points().stream().map(this::rawPoint).toList());
+    }
+
+    private Curve.Point rawPoint(CurvePoint point) {
+        return new Curve.Point(point.gaugePa() * pressureFactor, point.freeM3PerS() * flowFactor);
+    }
+
+    Curve curve() {
+        List<Curve.Point> points = new ArrayList<>();
+        for (Curve.Point point : raw.points()) {
+            Curve.Point behind = behindAccessories(point);
+            if (behind.gaugePa() >= 0) {
+                points.add(behind);
+            }
+        }
+        if (points.isEmpty() || points.get(0).gaugePa() > 0) {
+            points.add(0, behindAccessories(freePoint()));
+        }
+        return Curve.of(points);
+    }
+
+    private Curve.Point behindAccessories(Curve.Point point) {
+        double q = point.freeM3PerS();
+        double before = machine.accessories().inletLoss() * q * q;
+        double behind = machine.accessories().outletLoss() * q * q;
+        return new Curve.Point(point.gaugePa() - before - behind, q * (1 - before / room.pressurePa()));
+    }
+
+    /** The point of the bare curve whose whole pressure is spent on filter and silencer. */
+    private Curve.Point freePoint() {
+        double low = 0;
+        double high = raw.points().get(raw.points().size() - 1).gaugePa();
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            boolean spent = behindAccessories(at(middle)).gaugePa() < 0;
+            low = spent ? middle : low;
+            high = spent ? high : middle;
+        }
+        return new Curve.Point(high, raw.flowAt(high));
+    }
+
+    private Curve.Point at(double gaugePa) {
+        return new Curve.Point(gaugePa, raw.flowAt(gaugePa));
+    }
+
+    /** Straight between the points, over the pressure inside the machine; the end values outside. */
+    double watts(double gaugePa, double freeM3PerS) {
+        double pa = (gaugePa + machine.accessories().lossPa(freeM3PerS)) / pressureFactor;
+        List<CurvePoint> points = kind.points();
+        int above = 0;
+        while (above < points.size() && points.get(above).gaugePa() < pa) {
+            above++;
+        }
+        if (above == 0 || above == points.size()) {
+            return pressureFactor * points.get(above == 0 ? 0 : above - 1).watts();
+        }
+        CurvePoint before = points.get(above - 1);
+        CurvePoint after = points.get(above);
+        double share = (pa - before.gaugePa()) / (after.gaugePa() - before.gaugePa());
+        return pressureFactor * (before.watts() + share * (after.watts() - before.watts()));
+    }
+}

@@ -1,0 +1,64 @@
+package lungfish.piping;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import lungfish.demand.Need;
+import lungfish.demand.Upkeep;
+import lungfish.network.Drop;
+import lungfish.network.Network;
+import lungfish.network.Source;
+import lungfish.reason.Assumption;
+import lungfish.reason.Finding;
+import lungfish.room.BlowerId;
+
+/**
+ * A room as a network, and the way back. Drop {@code i} of the network is need {@code i}; sources are put in by whoever
+ * knows the blower.
+ *
+ * @param network without sources; devices due for cleaning
+ * @param needs in the order of the network's drops
+ * @param blowerNodes the node at each blower's outlet, in the order drawn
+ * @param spots where each node is in the room
+ * @param stretches which part of which run a pipe stands for; pipes that are hoses or feeders have none
+ * @param airlineM length of each drop's airline
+ */
+public record PipedRoom(
+        Network network,
+        List<Need> needs,
+        Map<BlowerId, String> blowerNodes,
+        Map<String, Spot> spots,
+        List<Stretch> stretches,
+        List<Double> airlineM,
+        List<Finding> findings,
+        List<Assumption> assumptions) {
+    public PipedRoom {
+        needs = List.copyOf(needs);
+        stretches = List.copyOf(stretches);
+        airlineM = List.copyOf(airlineM);
+        findings = List.copyOf(findings);
+        assumptions = List.copyOf(assumptions);
+    }
+
+    /** The network with its devices in a state, fed by these sources. */
+    public Network network(Upkeep upkeep, List<Source> sources) {
+        Network devices = upkeep == Upkeep.DUE ? network : network.withDrops(drops(upkeep));
+        return devices.withSources(sources);
+    }
+
+    private List<Drop> drops(Upkeep upkeep) {
+        List<Drop> drops = new ArrayList<>();
+        for (int i = 0; i < needs.size(); i++) {
+            drops.add(network.drops()
+                    .get(i)
+                    .withDevice(DropMaker.device(needs.get(i).resistance(upkeep))));
+        }
+        return drops;
+    }
+
+    /** The stretch of a run that a pipe stands for. */
+    public Optional<Stretch> stretch(int pipe) {
+        return stretches.stream().filter(stretch -> stretch.pipe() == pipe).findFirst();
+    }
+}

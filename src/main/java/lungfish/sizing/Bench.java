@@ -1,0 +1,121 @@
+package lungfish.sizing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import lungfish.blower.Wear;
+import lungfish.catalogue.BlowerClass;
+import lungfish.room.Wishes.Wish;
+
+/**
+ * Puts every candidate in the room's places and says which fit, and which limit the others break. Sizing is for the tired
+ * end of a machine's life; rating and heat are judged new, when it pushes hardest.
+ */
+public final class Bench {
+    /** Mains within this share of a class's voltage are the same mains (IEC 60038 allows 10 %). */
+    private static final double SAME_MAINS = 0.1;
+
+    private final Needed needed;
+    private final Asked asked;
+    private final ToDoubleFunction<Fleet> levelDba;
+
+    /**
+     * For a room.
+     *
+     * @param levelDba the level of a fleet at the listener
+     */
+    public Bench(Needed needed, Asked asked, ToDoubleFunction<Fleet> levelDba) {
+        this.needed = needed;
+        this.asked = asked;
+        this.levelDba = levelDba;
+    }
+
+    /** The verdict on one fleet. */
+    public Candidate verdict(Fleet fleet) {
+        Runs runs = new Runs(needed, asked.sparePa());
+        Running tired = runs.of(fleet, Wear.TIRED);
+        Running fresh = runs.of(fleet, Wear.NEW);
+        double gives = fleet.freeAt(needed.pressurePa(), Wear.TIRED);
+        double reserve = needed.freeM3PerS() > 0 ? gives / needed.freeM3PerS() - 1 : 0;
+        double dba = levelDba.applyAsDouble(fleet);
+        return new Candidate(fleet, tired, fresh, reserve, dba, broken(fleet, fresh, gives, reserve, dba));
+    }
+
+    /** All candidates, those that fit first, in the order that the keeper wishes. */
+    public List<Candidate> rank(Fleet places, List<BlowerClass> classes) {
+        return classes.stream()
+                .map(kind -> verdict(places.as(kind)))
+                .sorted(Comparator.comparing((Candidate each) -> !each.fits()).thenComparing(wished()))
+                .toList();
+    }
+
+    /** The first that fits. */
+    public static Optional<Candidate> best(List<Candidate> ranked) {
+        return ranked.stream().filter(Candidate::fits).findFirst();
+    }
+
+    private List<Limit.Broken> broken(Fleet fleet, Running fresh, double gives, double reserve, double dba) {
+        List<Limit.Broken> broken = new ArrayList<>();
+        addMains(fleet, broken);
+        addAir(fleet, gives, reserve, broken);
+        if (fresh.gaugePa() > fleet.continuousPa() || needed.pressurePa() > fleet.continuousPa()) {
+            double held = Math.max(fresh.gaugePa(), needed.pressurePa());
+            broken.add(Limit.RATING.broken(held, fleet.continuousPa()));
+        }
+        if (fresh.freeM3PerS() < fleet.leastM3PerS()) {
+            broken.add(Limit.LEAST_FLOW.broken(fresh.freeM3PerS(), fleet.leastM3PerS()));
+        }
+        if (fresh.discharge().coolK() > asked.warmestPipeK()) {
+            broken.add(Limit.HEAT.broken(fresh.discharge().coolK(), asked.warmestPipeK()));
+        }
+        if (asked.loudestDba().isPresent() && dba > asked.loudestDba().getAsDouble()) {
+            broken.add(Limit.NOISE.broken(dba, asked.loudestDba().getAsDouble()));
+        }
+        return broken;
+    }
+
+    private void addAir(Fleet fleet, double gives, double reserve, List<Limit.Broken> broken) {
+        double shutPa = fleet.shutPa(Wear.TIRED);
+        if (shutPa <= needed.pressurePa()) {
+            broken.add(Limit.PRESSURE.broken(shutPa, needed.pressurePa()));
+        } else if (gives < needed.freeM3PerS()) {
+            broken.add(Limit.FLOW.broken(gives, needed.freeM3PerS()));
+        } else if (reserve < asked.reserveShare()) {
+            broken.add(Limit.RESERVE.broken(reserve, asked.reserveShare()));
+        }
+    }
+
+    private void addMains(Fleet fleet, List<Limit.Broken> broken) {
+        fleet.kind().voltageV().ifPresent(made -> asked.mainsV().ifPresent(mains -> {
+            if (Math.abs(made - mains) > SAME_MAINS * mains) {
+                broken.add(Limit.MAINS.broken(made, mains));
+            }
+        }));
+    }
+
+    private Comparator<Candidate> wished() {
+        List<Wish> order = new ArrayList<>(asked.order());
+        for (Wish wish : Wish.values()) {
+            if (!order.contains(wish)) {
+                order.add(wish);
+            }
+        }
+        Comparator<Candidate> by = comparing(order.get(0));
+        for (Wish wish : order.subList(1, order.size())) {
+            by = by.thenComparing(comparing(wish));
+        }
+        return by.thenComparing(each -> each.kind().id());
+    }
+
+    private static Comparator<Candidate> comparing(Wish wish) {
+        return switch (wish) {
+            case SMALLEST ->
+                Comparator.comparingDouble((Candidate each) -> each.kind().ratedM3PerS());
+            case CHEAPEST ->
+                Comparator.comparingDouble((Candidate each) -> each.kind().price());
+            case QUIETEST -> Comparator.comparingDouble(Candidate::dba);
+        };
+    }
+}

@@ -1,0 +1,44 @@
+package lungfish.sizing;
+
+import java.util.List;
+import java.util.Optional;
+import lungfish.blower.Machine;
+import lungfish.demand.Need;
+import lungfish.room.Blower;
+
+/**
+ * What a small pump of today really does.
+ *
+ * @param served the outlets that it feeds; none where the room does not say which
+ * @param gives free air that each of them gets, m³/s, pump tired and devices due
+ * @param gaugePa where it runs
+ * @param watts drawn there
+ */
+public record PumpDuty(
+        Blower pump, Machine machine, List<Need> served, List<Double> gives, double gaugePa, double watts) {
+    public PumpDuty {
+        served = List.copyOf(served);
+        gives = List.copyOf(gives);
+    }
+
+    /** What its outlets get together, m³/s. */
+    public double givesM3PerS() {
+        return gives.stream().mapToDouble(Double::doubleValue).sum();
+    }
+
+    /** What its outlets ask for together, m³/s. */
+    public double askedM3PerS() {
+        return served.stream().mapToDouble(need -> need.targetM3PerS().si()).sum();
+    }
+
+    /** Whether every outlet could have its target: the pump gives as much as they ask for together, wherever it goes. */
+    public boolean enough() {
+        return givesM3PerS() >= askedM3PerS();
+    }
+
+    /** What one outlet gets, m³/s. */
+    public Optional<Double> gives(Need need) {
+        int at = served.indexOf(need);
+        return at < 0 ? Optional.empty() : Optional.of(gives.get(at));
+    }
+}
