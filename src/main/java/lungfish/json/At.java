@@ -31,6 +31,11 @@ public final class At {
         problems.add(place(), found, expected);
     }
 
+    /** Tells a problem that was found elsewhere, in what was read so far. */
+    public void tell(Problem problem) {
+        problems.add(problem);
+    }
+
     /** Whether the word null stands here. */
     public boolean isNull() {
         return node instanceof Json.Null;

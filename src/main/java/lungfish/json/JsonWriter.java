@@ -113,6 +113,12 @@ public final class JsonWriter {
         });
     }
 
+    /** An object on one line, where there is one. */
+    public <T> JsonWriter maybeFlatObject(String key, Optional<T> value, BiConsumer<JsonWriter, T> fields) {
+        value.ifPresent(there -> flatObject(key, inner -> fields.accept(inner, there)));
+        return this;
+    }
+
     /** A list of objects. */
     public <T> JsonWriter objects(String key, List<T> items, BiConsumer<JsonWriter, T> fields) {
         return list(key, items, item -> braces(inner -> fields.accept(inner, item)));
@@ -128,6 +134,11 @@ public final class JsonWriter {
         return list(key, items, item -> onOneLine(() -> braces(inner -> fields.accept(inner, item))));
     }
 
+    /** A list of objects, each on one line; nothing where it is empty. */
+    public <T> JsonWriter maybeFlatObjects(String key, List<T> items, BiConsumer<JsonWriter, T> fields) {
+        return items.isEmpty() ? this : flatObjects(key, items, fields);
+    }
+
     /** A list of rows of numbers, a row a line. */
     public JsonWriter rows(String key, List<double[]> rows) {
         return list(key, rows, row -> onOneLine(() -> numbers(row)));
@@ -139,6 +150,11 @@ public final class JsonWriter {
             out.writeFieldName(key);
             onOneLine(() -> out.writeArray(values.toArray(String[]::new), 0, values.size()));
         });
+    }
+
+    /** A list of texts, on one line; nothing where it is empty. */
+    public JsonWriter maybeTexts(String key, List<String> values) {
+        return values.isEmpty() ? this : texts(key, values);
     }
 
     private <T> JsonWriter list(String key, List<T> items, ItemStep<T> each) {

@@ -31,6 +31,11 @@ public record Reading<T>(Optional<T> value, List<Problem> problems) {
         return value.isPresent() ? read.apply(value.get()) : refused.apply(problems);
     }
 
+    /** The same outcome with another value. */
+    public <R> Reading<R> map(Function<T, R> change) {
+        return new Reading<>(value.map(change), problems);
+    }
+
     /** The value; for callers that know there is one. */
     public T orThrow() {
         return value.orElseThrow(() -> new IllegalStateException("not read: " + problems));

@@ -33,8 +33,7 @@ import org.jspecify.annotations.Nullable;
  */
 final class AsSetSolve {
     private static final int UNDAMPED_STEPS = 30;
-    /** How often the safeguard and the undamped steps take turns. */
-    static final int ROUNDS = 4;
+    private static final int ROUNDS = 4;
 
     private final Shape shape;
     private final Knots knots;
@@ -62,7 +61,7 @@ final class AsSetSolve {
         heldPsi = new double[shape.sources()];
         pipes = new PipeWork(frame, network);
         leaves = new LeafWork(frame, shape, knots, network);
-        descent = new Descent(frame, pipes, leaves::loadInverted, psi);
+        descent = new Descent(frame, pipes, leaves, psi);
         take(network);
     }
 
@@ -191,7 +190,7 @@ final class AsSetSolve {
         double before = Double.POSITIVE_INFINITY;
         for (int i = 0; i < UNDAMPED_STEPS; i++) {
             double figure = load();
-            if (Misses.isMet(figure, before)) {
+            if (figure <= 1.0 || (figure <= Misses.GOOD && figure > before / 2.0)) {
                 return true;
             }
             if (Double.isNaN(figure)) {

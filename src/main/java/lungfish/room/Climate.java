@@ -9,4 +9,8 @@ import java.util.OptionalDouble;
  * @param coldestPipeK the coldest place that the main passes, where water may gather
  */
 public record Climate(
-        OptionalDouble temperatureK, OptionalDouble humidity, OptionalDouble altitudeM, OptionalDouble coldestPipeK) {}
+        OptionalDouble temperatureK, OptionalDouble humidity, OptionalDouble altitudeM, OptionalDouble coldestPipeK) {
+    /** Nothing is known. */
+    public static final Climate UNKNOWN =
+            new Climate(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+}

@@ -10,4 +10,8 @@ import java.util.OptionalDouble;
  * @param currency a label such as EUR; no rates are known
  */
 public record Supply(
-        OptionalDouble voltageV, OptionalDouble frequencyHz, OptionalDouble pricePerJ, Optional<String> currency) {}
+        OptionalDouble voltageV, OptionalDouble frequencyHz, OptionalDouble pricePerJ, Optional<String> currency) {
+    /** Nothing is known. */
+    public static final Supply UNKNOWN =
+            new Supply(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
+}

@@ -36,7 +36,11 @@ public record Tank(
     /** Outside measures: along the shelf, from front to back, and up. */
     public record Size(double lengthM, double widthM, double heightM) {}
 
-    /** Fish of one sort and size. */
+    /**
+     * Fish of one sort and size.
+     *
+     * @param massKg of one of them
+     */
     public record Fish(String name, int count, double massKg) {}
 
     /**

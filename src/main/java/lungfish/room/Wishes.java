@@ -20,6 +20,15 @@ public record Wishes(
         OptionalDouble runtimeS,
         OptionalDouble jarM3,
         List<Wish> order) {
+    /** Nothing is asked. */
+    public static final Wishes NONE = new Wishes(
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            List.of());
+
     /** What a keeper may want most. */
     public enum Wish {
         SMALLEST,
