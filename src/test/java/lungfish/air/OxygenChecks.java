@@ -2,9 +2,12 @@ package lungfish.air;
 
 import lungfish.validation.CheckGroup;
 import lungfish.validation.Inputs;
+import lungfish.validation.Measures;
 
 /** How this package computes the published rows about dissolved oxygen. */
 public final class OxygenChecks {
+    private static final double CM_PER_H = 100.0 * 3600.0;
+
     private OxygenChecks() {}
 
     /** Saturation against moist air, and partial pressure. */
@@ -16,6 +19,63 @@ public final class OxygenChecks {
                         in -> saturation(in, DissolvedOxygen.SALINITY_PER_CHLORINITY * in.number("chloride_g_per_L")))
                 .by("at-altitude", OxygenChecks::atAltitude)
                 .by("partial-pressure", OxygenChecks::atPartialPressure);
+    }
+
+    /** What fish use, what a still surface and bubbles bring. */
+    public static CheckGroup balance() {
+        return CheckGroup.of(
+                        "Oxygen used and brought",
+                        "Use of resting fish is the likely figure; the cautious one is three times that.",
+                        "oxygen-balance.json")
+                .by("likely-use", OxygenChecks::likelyMgPerKgH)
+                .by(
+                        "ammonia",
+                        in -> Respiration.ammoniaNitrogenKgPerS(
+                                in.number("feed_kg_per_day"), in.number("protein_fraction")))
+                .by("nitrification", in -> Respiration.OXYGEN_PER_AMMONIA_NITROGEN)
+                .by("lowest-zero-wind", in -> StillSurface.LOWEST_M_PER_S * CM_PER_H)
+                .by("highest-zero-wind", in -> StillSurface.HIGHEST_M_PER_S * CM_PER_H)
+                .by("schmidt", in -> StillSurface.schmidt(kelvin(in)))
+                .by("velocity", in -> StillSurface.velocityMPerS(in.number("k600_cm_per_h"), kelvin(in)))
+                .by("warming", in -> StillSurface.warming(kelvin(in), in.number("reference_C") + Air.ZERO_CELSIUS_K))
+                .by("time-to-limit", OxygenChecks::hoursToLimit)
+                .by("oxygen-in-air", OxygenChecks::oxygenGPerH)
+                .by("field-ratio", OxygenChecks::fieldRatio)
+                .by("sote-fine", in -> Aeration.FINE_PER_M * 100.0)
+                .by("sote-coarse", in -> Aeration.COARSE_PER_M * 100.0);
+    }
+
+    private static double likelyMgPerKgH(Inputs in) {
+        double fishKg = in.number("fish_mass_g") / 1000.0;
+        return Respiration.likelyKgPerS(fishKg, kelvin(in)) * 1e6 * 3600.0 / fishKg;
+    }
+
+    private static double hoursToLimit(Inputs in) {
+        double exchange = in.number("k_m_per_h", 0.0) * in.number("surface_m2", 0.0) / 3600.0;
+        return StillSurface.secondsUntil(
+                                exchange,
+                                in.number("volume_L") / 1000.0,
+                                in.number("oxygen_use_mg_per_h") / 1000.0 / 3600.0,
+                                in.number("Cs_mg_per_L", 0.0),
+                                in.number("start_mg_per_L"),
+                                in.number("limit_mg_per_L"))
+                        .orElse(Double.NaN)
+                / 3600.0;
+    }
+
+    private static double oxygenGPerH(Inputs in) {
+        FreeAir room = FreeAir.at(0.0, in.number("temperature_C") + Air.ZERO_CELSIUS_K);
+        double air = room.flowKgPerS(Measures.litresPerMinuteM3PerS(in.number("air_L_per_min")));
+        return Aeration.oxygenKgPerS(air) * 1000.0 * 3600.0;
+    }
+
+    private static double fieldRatio(Inputs in) {
+        return Aeration.fieldRatio(
+                water(in, 0.0),
+                in.number("do_mg_per_L"),
+                Atmosphere.SEA_LEVEL_PA,
+                in.number("alpha"),
+                in.number("beta"));
     }
 
     private static double saturation(Inputs in, double salinity) {
@@ -33,6 +93,10 @@ public final class OxygenChecks {
     }
 
     private static Water water(Inputs in, double salinity) {
-        return new Water(in.number("water_temperature_C") + Air.ZERO_CELSIUS_K, salinity);
+        return new Water(kelvin(in), salinity);
+    }
+
+    private static double kelvin(Inputs in) {
+        return in.number("water_temperature_C") + Air.ZERO_CELSIUS_K;
     }
 }

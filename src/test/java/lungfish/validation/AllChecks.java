@@ -4,6 +4,7 @@ import java.util.List;
 import lungfish.air.AirFlowChecks;
 import lungfish.air.OxygenChecks;
 import lungfish.air.UpliftChecks;
+import lungfish.catalogue.CatalogueChecks;
 
 /** Every group, in the order of docs/validation.md. A new engine adds one line. */
 final class AllChecks {
@@ -20,6 +21,8 @@ final class AllChecks {
                 AirFlowChecks.compression(),
                 UpliftChecks.airlift(),
                 UpliftChecks.outlets(),
-                OxygenChecks.saturation());
+                OxygenChecks.saturation(),
+                OxygenChecks.balance(),
+                CatalogueChecks.tables());
     }
 }

@@ -1,0 +1,43 @@
+package lungfish.catalogue;
+
+import lungfish.validation.CheckGroup;
+import lungfish.validation.Inputs;
+
+/** Holds the classes that copy a published table to that table. */
+public final class CatalogueChecks {
+    private static final Catalogue CATALOGUE = CatalogueFiles.load();
+
+    private CatalogueChecks() {}
+
+    /** Loss factors of fittings, dimensions of pipe and airline. */
+    public static CheckGroup tables() {
+        return CheckGroup.of(
+                        "Fittings and pipe sizes of the catalogue",
+                        "Ours is what the class named `class` says. Walls are least walls, bores average ones.",
+                        "catalogue.json")
+                .by("loss-factor", in -> fitting(in).lossFactor())
+                .by("outside", in -> inUnit(in, pipe(in).outsideM()))
+                .by("wall", in -> inUnit(in, pipe(in).wallM()))
+                .by("bore", in -> inUnit(in, pipe(in).boreM()))
+                .by(
+                        "airline-bore",
+                        in -> 1000.0
+                                * CATALOGUE
+                                        .airline(in.text("class"))
+                                        .orElseThrow()
+                                        .boreM());
+    }
+
+    private static FittingClass fitting(Inputs in) {
+        return CATALOGUE.fitting(in.text("class")).orElseThrow();
+    }
+
+    private static PipeSize pipe(Inputs in) {
+        return CATALOGUE.pipe(in.text("class")).orElseThrow();
+    }
+
+    /** Inch sizes are published in inches, metric ones in millimetres. */
+    private static double inUnit(Inputs in, double metres) {
+        return in.node().has("nominal_size_in") ? metres / 0.0254 : metres * 1000.0;
+    }
+}
