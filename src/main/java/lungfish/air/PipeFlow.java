@@ -80,7 +80,6 @@ public final class PipeFlow {
 
     /** {@code ṁ² R T / A²}, Pa²: also the π at which an isothermal flow chokes. */
     private static double motionPa2(Tube tube, Gas gas, double temperatureK, double flowKgPerS) {
-        double perArea = flowKgPerS / tube.areaM2();
-        return perArea * perArea * gas.gasConstantJPerKgK() * temperatureK;
+        return PipeLaw.unitLossPa2S2PerKg2(tube.boreM(), gas, temperatureK) * flowKgPerS * flowKgPerS;
     }
 }

@@ -26,13 +26,18 @@ public record PipeLaw(
 
     /** The law of a tube carrying a gas at a temperature. */
     public static PipeLaw of(Tube tube, Gas gas, double temperatureK) {
-        double area = tube.areaM2();
-        double perMassSquared = gas.gasConstantJPerKgK() * temperatureK / (area * area);
+        double perMassSquared = unitLossPa2S2PerKg2(tube.boreM(), gas, temperatureK);
         return new PipeLaw(
                 perMassSquared * Math.PI / 4.0 * gas.viscosityPaS() * tube.lengthM(),
                 perMassSquared * tube.lossSum(),
                 4.0 / (Math.PI * tube.boreM() * gas.viscosityPaS()),
                 tube.relativeRoughness());
+    }
+
+    /** {@code R T / A²}: what one unit of the law's bracket takes of 1 kg/s, Pa². */
+    public static double unitLossPa2S2PerKg2(double boreM, Gas gas, double temperatureK) {
+        double area = Tube.areaM2(boreM);
+        return gas.gasConstantJPerKgK() * temperatureK / (area * area);
     }
 
     /** Reynolds number of a flow in either direction. */

@@ -33,7 +33,8 @@ import org.jspecify.annotations.Nullable;
  */
 final class AsSetSolve {
     private static final int UNDAMPED_STEPS = 30;
-    private static final int ROUNDS = 4;
+    /** How often the safeguard and the undamped steps take turns. */
+    static final int ROUNDS = 4;
 
     private final Shape shape;
     private final Knots knots;
@@ -61,7 +62,7 @@ final class AsSetSolve {
         heldPsi = new double[shape.sources()];
         pipes = new PipeWork(frame, network);
         leaves = new LeafWork(frame, shape, knots, network);
-        descent = new Descent(frame, pipes, leaves, psi);
+        descent = new Descent(frame, pipes, leaves::loadInverted, psi);
         take(network);
     }
 
@@ -190,7 +191,7 @@ final class AsSetSolve {
         double before = Double.POSITIVE_INFINITY;
         for (int i = 0; i < UNDAMPED_STEPS; i++) {
             double figure = load();
-            if (figure <= 1.0 || (figure <= Misses.GOOD && figure > before / 2.0)) {
+            if (Misses.isMet(figure, before)) {
                 return true;
             }
             if (Double.isNaN(figure)) {

@@ -17,13 +17,20 @@ final class Descent {
 
     private final Frame frame;
     private final PipeWork pipes;
-    private final LeafWork leaves;
+    private final Leaves leaves;
     private final double[] psi;
     private final double[] base;
     private final double[] way;
     private final Misses misses = new Misses();
 
-    Descent(Frame frame, PipeWork pipes, LeafWork leaves, double[] psi) {
+    /** What enters and leaves at the leaves, at pressures. */
+    @FunctionalInterface
+    interface Leaves {
+        /** Puts them into the system, each at the flow that the pressures alone ask for. */
+        void loadInverted(double[] psi, Misses misses);
+    }
+
+    Descent(Frame frame, PipeWork pipes, Leaves leaves, double[] psi) {
         this.frame = frame;
         this.pipes = pipes;
         this.leaves = leaves;
@@ -77,7 +84,7 @@ final class Descent {
 
     private void load(double largestPi) {
         frame.clear();
-        misses.reset(leaves.total(), largestPi);
+        misses.reset(1.0, largestPi);
         pipes.loadInverted(psi, misses);
         leaves.loadInverted(psi, misses);
     }

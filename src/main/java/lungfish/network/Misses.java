@@ -9,13 +9,13 @@ final class Misses {
     private static final double FLOW_SHARE = 1e-12;
 
     /** What is left of ψ when doubles are subtracted, as a share of the largest p². */
-    private static final double PSI_ROUNDING = 1e-14;
+    static final double PSI_ROUNDING = 1e-14;
 
     /** Share of the largest p² beyond which no miss is let pass, whatever flow it is worth: about 5e-8 Pa at ambient. */
     private static final double PSI_MOST = 1e-12;
 
     /** A figure at which an answer still keeps what is promised with room to spare, should rounding stop it there. */
-    static final double GOOD = 50.0;
+    private static final double GOOD = 50.0;
 
     private double perPsi;
     private double perKgPerS;
@@ -48,5 +48,10 @@ final class Misses {
     double figure() {
         double most = PSI_ROUNDING / PSI_MOST;
         return Math.max(Math.max(worst, worstPsi * perPsi * most), unbalanced * perKgPerS);
+    }
+
+    /** Whether a figure is as good as it gets: met, or good and no longer falling. */
+    static boolean isMet(double figure, double before) {
+        return figure <= 1.0 || (figure <= GOOD && figure > before / 2.0);
     }
 }

@@ -1,0 +1,30 @@
+package lungfish.backup;
+
+import lungfish.catalogue.BatteryClass;
+import lungfish.reason.Given;
+import lungfish.room.Backup.Battery;
+
+/** A battery of the room with its class, its temperature and what is left of its charge. */
+record Store(Battery battery, BatteryClass kind, Given temperatureK, Given wear) {
+    double ratedJ() {
+        return battery.count() * battery.voltageV() * battery.capacityC();
+    }
+
+    /** Energy that may be drawn, after the depth of discharge that it bears often. */
+    double deepJ() {
+        return ratedJ() * kind.usableShare();
+    }
+
+    double warmJ() {
+        return deepJ() * Warmth.share(kind.chemistry(), temperatureK.si());
+    }
+
+    double wornJ() {
+        return warmJ() * wear.si();
+    }
+
+    /** Energy that comes out when the whole bank, full, would be empty in a time at its rated energy. */
+    double drawnJ(double wholeS) {
+        return wornJ() * Peukert.share(wholeS, kind.ratedS(), kind.peukert());
+    }
+}

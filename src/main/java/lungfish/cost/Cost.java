@@ -1,0 +1,137 @@
+package lungfish.cost;
+
+import static lungfish.catalogue.AssumedValue.Key.COST_YEARS;
+import static lungfish.catalogue.AssumedValue.Key.ENERGY_PRICE;
+import static lungfish.catalogue.AssumedValue.Key.PUMP_AGE;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.IntStream;
+import lungfish.catalogue.AssumedValue;
+import lungfish.catalogue.Catalogue;
+import lungfish.quantity.Dimension;
+import lungfish.reason.Amount;
+import lungfish.reason.Assumption;
+import lungfish.reason.Code;
+import lungfish.reason.Finding;
+import lungfish.reason.Given;
+import lungfish.reason.PartId;
+import lungfish.reason.Why;
+import lungfish.room.Room;
+
+/** Money: what a central blower costs over the years, what keeping today's small pumps costs, and when it pays. */
+public final class Cost {
+    private static final double YEAR_S = 365.25 * 24 * 3600;
+
+    private final Room room;
+    private final Catalogue catalogue;
+    private final Given pricePerJ;
+    private final int years;
+    private final Set<Assumption> assumptions = new LinkedHashSet<>();
+
+    private Cost(Room room, Catalogue catalogue) {
+        this.room = room;
+        this.catalogue = catalogue;
+        AssumedValue price = catalogue.assumed(ENERGY_PRICE);
+        this.pricePerJ = Given.typedOr(room.supply().pricePerJ(), price.given());
+        AssumedValue span = catalogue.assumed(COST_YEARS);
+        this.years = (int) Math.max(1, Math.round(span.si() / YEAR_S));
+        assumptions.add(span.about(PartId.ROOM));
+        if (pricePerJ.isAssumed()) {
+            assumptions.add(price.about(PartId.ROOM));
+        }
+    }
+
+    /**
+     * Compares a central blower, new, with the pumps that the room has; the pumps are owned already and are not bought
+     * again before they wear out.
+     */
+    public static CostAnswer of(Room room, Catalogue catalogue, Central central, List<Running> today) {
+        return new Cost(room, catalogue).answer(central, today);
+    }
+
+    private CostAnswer answer(Central plan, List<Running> pumps) {
+        Bill central = bill(plan.purchase(), plan.machines(), List.of());
+        Optional<Bill> today = pumps.isEmpty() ? Optional.empty() : Optional.of(bill(0, pumps, ages(pumps)));
+        OptionalInt payback = today.map(bill -> payback(central, bill)).orElseGet(OptionalInt::empty);
+        Optional<Finding> keep = today.filter(bill -> payback.isEmpty()).map(bill -> keepPumps(central, bill));
+        return new CostAnswer(
+                room.supply().currency(),
+                years,
+                central,
+                today,
+                payback,
+                keep,
+                List.copyOf(assumptions),
+                why("cost of the central blower", central, plan.machines()),
+                today.map(bill -> why("cost of keeping the small pumps", bill, pumps)));
+    }
+
+    private List<Double> ages(List<Running> pumps) {
+        AssumedValue share = catalogue.assumed(PUMP_AGE);
+        List<Double> ages = new ArrayList<>();
+        for (Running pump : pumps) {
+            ages.add(pump.ageS().orElse(share.si() * pump.kind().lifeS()));
+            if (pump.ageS().isEmpty()) {
+                assumptions.add(share.about(pump.part()));
+            }
+        }
+        return ages;
+    }
+
+    /** Without ages, all are new. */
+    private Bill bill(double purchase, List<Running> machines, List<Double> ages) {
+        double energyPerYear = watts(machines) * YEAR_S * pricePerJ.si();
+        Spent end = spent(machines, ages, years);
+        List<Double> byYear = IntStream.rangeClosed(1, years)
+                .mapToObj(year -> {
+                    Spent until = spent(machines, ages, year);
+                    return purchase + year * energyPerYear + until.wearParts() + until.replacements();
+                })
+                .toList();
+        return new Bill(energyPerYear, purchase, years * energyPerYear, end.wearParts(), end.replacements(), byYear);
+    }
+
+    private record Spent(double wearParts, double replacements) {}
+
+    private static Spent spent(List<Running> machines, List<Double> ages, int years) {
+        double wearParts = 0;
+        double replacements = 0;
+        for (int i = 0; i < machines.size(); i++) {
+            Running machine = machines.get(i);
+            double fromS = ages.isEmpty() ? 0 : ages.get(i);
+            double toS = fromS + years * YEAR_S;
+            Upkeep upkeep = new Upkeep(machine.kind().rebuildS(), machine.kind().lifeS());
+            wearParts +=
+                    machine.count() * machine.kind().rebuildPrice() * (upkeep.rebuilds(toS) - upkeep.rebuilds(fromS));
+            replacements +=
+                    machine.count() * machine.kind().price() * (upkeep.replacements(toS) - upkeep.replacements(fromS));
+        }
+        return new Spent(wearParts, replacements);
+    }
+
+    private OptionalInt payback(Bill central, Bill today) {
+        int year = years;
+        while (year > 0 && central.byYear().get(year - 1) <= today.byYear().get(year - 1)) {
+            year--;
+        }
+        return year == years ? OptionalInt.empty() : OptionalInt.of(year + 1);
+    }
+
+    private Finding keepPumps(Bill central, Bill today) {
+        double dearerPerYear = (central.total() - today.total()) / years;
+        return Finding.of(Code.KEEP_SMALL_PUMPS, PartId.ROOM, new Amount("found", dearerPerYear, Dimension.MONEY));
+    }
+
+    private Why why(String figure, Bill bill, List<Running> machines) {
+        return bill.why(figure + " over " + years + " years", pricePerJ, watts(machines));
+    }
+
+    private static double watts(List<Running> machines) {
+        return machines.stream().mapToDouble(Running::watts).sum();
+    }
+}

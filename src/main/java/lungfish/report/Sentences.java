@@ -1,0 +1,88 @@
+package lungfish.report;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import lungfish.quantity.Quantities;
+import lungfish.reason.Amount;
+import lungfish.reason.Assumption;
+import lungfish.reason.Finding;
+import lungfish.reason.Origin;
+import lungfish.reason.PartId;
+import lungfish.reason.Why;
+
+/** Makes sentences of findings, terms and assumptions, with their amounts in the units of the reader. */
+public final class Sentences {
+    private static final Pattern PLACE = Pattern.compile("\\{(\\w+)}");
+
+    private final Quantities quantities;
+    private final Names names;
+
+    public Sentences(Quantities quantities, Names names) {
+        this.quantities = quantities;
+        this.names = names;
+    }
+
+    /** What is wrong. */
+    public String says(Finding finding) {
+        return filled(finding.code().says(), fillings(finding));
+    }
+
+    /** How to mend it. */
+    public String mend(Finding finding) {
+        return filled(finding.code().mend(), fillings(finding));
+    }
+
+    /** What a term of a sum is. */
+    public String says(Why.Term term) {
+        return fill(term.saying(), amounts(term.amounts()));
+    }
+
+    /** "room temperature: 22 °C assumed, because …". */
+    public String says(Assumption assumption) {
+        String of = assumption.where().equals(PartId.ROOM) ? "" : " of " + names.of(assumption.where());
+        return assumption.what() + of + ": " + quantities.show(assumption.si(), assumption.dimension()) + " ("
+                + assumption.because() + ")";
+    }
+
+    /** Where a number came from, in a word or few. */
+    public static String says(Origin origin) {
+        String kind =
+                switch (origin.kind()) {
+                    case TYPED -> "typed";
+                    case DRAWN -> "from the drawing";
+                    case CATALOGUE -> "catalogue";
+                    case ASSUMED -> "assumed";
+                    case COMPUTED -> "computed";
+                    case CONSTANT -> "constant";
+                };
+        return origin.detail().isEmpty() ? kind : kind + ": " + origin.detail();
+    }
+
+    private Map<String, String> fillings(Finding finding) {
+        Map<String, String> fillings = amounts(finding.amounts());
+        finding.words().forEach(word -> fillings.put(word.name(), word.text()));
+        fillings.put("where", names.of(finding.where()));
+        return fillings;
+    }
+
+    private Map<String, String> amounts(List<Amount> amounts) {
+        Map<String, String> shown = new HashMap<>();
+        amounts.forEach(amount -> shown.put(amount.name(), quantities.show(amount.si(), amount.dimension())));
+        return shown;
+    }
+
+    private static String filled(String template, Map<String, String> fillings) {
+        String sentence = fill(template, fillings);
+        return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
+    }
+
+    /** A place that nothing fills stays as it is: an error of ours, which the tests look for. */
+    private static String fill(String template, Map<String, String> fillings) {
+        return PLACE.matcher(template)
+                .replaceAll(place -> Matcher.quoteReplacement(fillings.getOrDefault(place.group(1), place.group())));
+    }
+}

@@ -1,0 +1,29 @@
+package lungfish.terminal;
+
+import picocli.CommandLine;
+import picocli.CommandLine.Parameters;
+
+/** Prints a schema as it stands in the jar. */
+@CommandLine.Command(name = "schema", description = "Print the JSON Schema of a room, a network or a plan.")
+final class SchemaCommand extends Command {
+    /** The kinds of file that have one. */
+    enum Kind {
+        ROOM("room.schema.json"),
+        NETWORK("air-network.schema.json"),
+        PLAN("plan.schema.json");
+
+        private final String file;
+
+        Kind(String file) {
+            this.file = file;
+        }
+    }
+
+    @Parameters(paramLabel = "room|network|plan", description = "Which one.")
+    private Kind kind = Kind.ROOM;
+
+    @Override
+    Outcome call() {
+        return Outcome.fine(Input.text("schemas/" + kind.file));
+    }
+}
