@@ -4,7 +4,9 @@ import java.util.List;
 import lungfish.air.AirFlowChecks;
 import lungfish.air.OxygenChecks;
 import lungfish.air.UpliftChecks;
+import lungfish.backup.BatteryChecks;
 import lungfish.catalogue.CatalogueChecks;
+import lungfish.noise.SoundChecks;
 
 /** Every group, in the order of docs/validation.md. A new engine adds one line. */
 final class AllChecks {
@@ -23,6 +25,8 @@ final class AllChecks {
                 UpliftChecks.outlets(),
                 OxygenChecks.saturation(),
                 OxygenChecks.balance(),
-                CatalogueChecks.tables());
+                CatalogueChecks.tables(),
+                SoundChecks.sound(),
+                BatteryChecks.batteries());
     }
 }
