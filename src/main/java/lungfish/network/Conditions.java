@@ -2,6 +2,7 @@ package lungfish.network;
 
 import lungfish.air.Air;
 import lungfish.air.Atmosphere;
+import lungfish.air.Water;
 
 /**
  * What holds everywhere in one network: the room's air, the water, and the conventions of the model.
@@ -22,9 +23,6 @@ public record Conditions(
         double gravityMPerS2,
         boolean logTerm,
         double servedBand) {
-    /** Standard gravity, m/s² (3rd General Conference on Weights and Measures, 1901). */
-    public static final double STANDARD_GRAVITY_M_PER_S2 = 9.80665;
-
     /** Density of pure water at 20 °C, kg/m³ (rounded from the standard-mean-ocean-water table of 998.207). */
     public static final double WATER_AT_20_C_KG_PER_M3 = 998.2;
 
@@ -48,7 +46,7 @@ public record Conditions(
                 TWENTY_CELSIUS_K,
                 TWENTY_CELSIUS_K,
                 WATER_AT_20_C_KG_PER_M3,
-                STANDARD_GRAVITY_M_PER_S2,
+                Water.GRAVITY_M_PER_S2,
                 false,
                 USUAL_SERVED_BAND);
     }

@@ -2,13 +2,13 @@ package lungfish.network;
 
 import lungfish.air.Air;
 import lungfish.air.Friction;
+import lungfish.air.PipeLaw;
+import lungfish.air.Tube;
 
 /**
- * The law of many lengths of pipe or tubing, as arrays: {@code π1 − π2 = (f L/D + ΣK) ṁ|ṁ| R T/A²}, π the square of the
- * absolute pressure (physics of an isothermal ideal gas; Churchill's f, as in {@link Friction}).
+ * The law of many lengths of pipe or tubing, as arrays: the four numbers of {@link PipeLaw} for each, side by side.
  *
- * <p>With {@code Re = |ṁ| c} the friction part is {@code (L/D)(R T/A²)/c · (f Re) · ṁ}, which has no trouble at rest.
- * One call of {@link #at} gives the loss and its slope in fields, so that the loop above it allocates nothing.
+ * <p>One call of {@link #at} gives the loss and its slope in fields, so that the loop above it allocates nothing.
  */
 final class Ducts {
     private final double[] rePerKgPerS;
@@ -34,22 +34,14 @@ final class Ducts {
 
     /** Sets one of them. */
     void set(int i, Tubing tubing, Conditions conditions) {
-        double bore = tubing.boreM();
-        double area = Math.PI / 4.0 * bore * bore;
         double temperature = conditions.pipeTemperatureK();
-        double perBracket = Air.GAS_CONSTANT_J_PER_KG_K * temperature / (area * area);
-        rePerKgPerS[i] = 4.0 / (Math.PI * bore * Air.viscosityPaS(temperature));
-        relativeRoughness[i] = tubing.roughnessM() / bore;
-        friction[i] = tubing.lengthM() / bore * perBracket / rePerKgPerS[i];
-        fittings[i] = tubing.kSum() * perBracket;
-        squarePerBracket[i] = perBracket;
-    }
-
-    /** Makes one of them cost nothing. */
-    void clear(int i) {
-        friction[i] = 0.0;
-        fittings[i] = 0.0;
-        squarePerBracket[i] = 0.0;
+        PipeLaw law = tubing.law(conditions);
+        double area = Tube.areaM2(tubing.boreM());
+        rePerKgPerS[i] = law.reynoldsSPerKg();
+        relativeRoughness[i] = law.relativeRoughness();
+        friction[i] = law.frictionPa2SPerKg();
+        fittings[i] = law.lossPa2S2PerKg2();
+        squarePerBracket[i] = Air.GAS_CONSTANT_J_PER_KG_K * temperature / (area * area);
     }
 
     /** Loss and slope at a flow, without the acceleration term. */
@@ -88,43 +80,9 @@ final class Ducts {
         return fittings[i];
     }
 
-    double re(int i, double kgPerS) {
-        return Math.abs(kgPerS) * rePerKgPerS[i];
-    }
-
-    double darcy(int i, double kgPerS) {
-        return Friction.darcy(re(i, kgPerS), relativeRoughness[i]);
-    }
-
-    /**
-     * The flow that loses {@code lossPa2} with {@code logRatio} more in its bracket: Newton from above. The laminar law
-     * with the fittings bounds the flow from above, and between the two the loss is convex, so that each step stays
-     * above the root; halving stands behind it.
-     */
+    /** The flow that loses {@code lossPa2} with {@code logRatio} more in its bracket: {@link PipeLaw} inverted. */
     double flowAt(int i, double lossPa2, double logRatio) {
-        double wanted = Math.abs(lossPa2);
         double squares = fittings[i] + logRatio * squarePerBracket[i];
-        double high = Quadratic.positiveRoot(squares, slopeAtRest(i), wanted);
-        double low = 0.0;
-        double flow = high;
-        for (int step = 0; step < Quadratic.MOST_STEPS && high > low; step++) {
-            at(i, flow);
-            addToBracket(i, flow, logRatio);
-            double over = loss - wanted;
-            if (over > 0.0) {
-                high = flow;
-            } else {
-                low = flow;
-            }
-            double next = flow - over / slope;
-            if (!(next > low && next < high)) {
-                next = 0.5 * (low + high);
-            }
-            if (Math.abs(next - flow) <= Quadratic.LAST_DIGITS * flow) {
-                return Math.copySign(next, lossPa2);
-            }
-            flow = next;
-        }
-        return Math.copySign(flow, lossPa2);
+        return new PipeLaw(friction[i], squares, rePerKgPerS[i], relativeRoughness[i]).flowKgPerS(lossPa2);
     }
 }

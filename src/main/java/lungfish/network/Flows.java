@@ -1,8 +1,8 @@
 package lungfish.network;
 
 import java.util.OptionalDouble;
-import lungfish.air.Air;
 import lungfish.air.Friction;
+import lungfish.air.PipeLaw;
 import org.jspecify.annotations.Nullable;
 
 /** The numbers of one answer, as arrays, and their readable face. Nothing changes them once they are made. */
@@ -91,12 +91,12 @@ final class Flows {
 
     PipeFlow pipe(int i) {
         Pipe pipe = network.pipes().get(i);
-        double viscosity = Air.viscosityPaS(network.conditions().pipeTemperatureK());
-        double re = 4.0 * Math.abs(pipeKgPerS[i]) / (Math.PI * pipe.boreM() * viscosity);
+        PipeLaw law = pipe.tubing().law(network.conditions());
+        double re = law.reynolds(pipeKgPerS[i]);
         Regime regime = Regime.at(re);
         OptionalDouble darcy = regime == Regime.STILL
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(Friction.darcy(re, pipe.roughnessM() / pipe.boreM()));
+                : OptionalDouble.of(Friction.darcy(re, law.relativeRoughness()));
         double fallPa = nodeGaugePa[shape.pipeFrom[i]] - nodeGaugePa[shape.pipeTo[i]];
         return new PipeFlow(pipeKgPerS[i] / density, re, darcy, regime, fallPa);
     }

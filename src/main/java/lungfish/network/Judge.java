@@ -1,12 +1,10 @@
 package lungfish.network;
 
 import java.util.List;
-import lungfish.air.Air;
-import lungfish.air.Friction;
 
 /**
  * Judges an answer from its numbers alone: mass at every node as it was drawn (not as the solver merged it), and every
- * law written out once more. It shares with the solver the law of a drop, and nothing of its steps.
+ * law written out once more. It shares no step with the solver.
  */
 final class Judge {
     private final Flows flows;
@@ -63,18 +61,9 @@ final class Judge {
     }
 
     private double lossPa2(Pipe pipe, double kgPerS, double logRatio) {
-        Conditions conditions = network.conditions();
-        double temperature = conditions.pipeTemperatureK();
-        double area = Math.PI / 4.0 * pipe.boreM() * pipe.boreM();
-        double re = 4.0 * Math.abs(kgPerS) / (Math.PI * pipe.boreM() * Air.viscosityPaS(temperature));
-        if (re == 0.0) {
-            return 0.0;
-        }
-        double darcyTimesRe = Friction.darcyTimesRe(re, pipe.roughnessM() / pipe.boreM());
-        double bracketTimesRe = darcyTimesRe * pipe.lengthM() / pipe.boreM()
-                + re * (pipe.kSum() + (conditions.logTerm() ? logRatio : 0.0));
-        double reOverFlow = re / Math.abs(kgPerS);
-        return bracketTimesRe * kgPerS / reOverFlow * Air.GAS_CONSTANT_J_PER_KG_K * temperature / (area * area);
+        double more = network.conditions().logTerm() ? logRatio : 0.0;
+        Tubing tubing = new Tubing(pipe.lengthM(), pipe.boreM(), pipe.roughnessM(), pipe.kSum() + more);
+        return tubing.law(network.conditions()).piDropPa2(kgPerS);
     }
 
     private double dropMissPa() {

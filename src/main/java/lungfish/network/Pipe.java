@@ -26,4 +26,9 @@ public record Pipe(String id, String from, String to, double lengthM, double bor
     public Pipe withKSum(double newKSum) {
         return new Pipe(id, from, to, lengthM, boreM, roughnessM, newKSum);
     }
+
+    /** The pipe without its ends. */
+    Tubing tubing() {
+        return new Tubing(lengthM, boreM, roughnessM, kSum);
+    }
 }

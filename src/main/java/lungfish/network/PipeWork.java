@@ -3,6 +3,7 @@ package lungfish.network;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntPredicate;
+import lungfish.air.Tube;
 
 /** The pipes of one frame in a Newton step: their flows, what the linear system gets from them, and what it gives. */
 final class PipeWork {
@@ -45,8 +46,8 @@ final class PipeWork {
         double density = conditions.airDensityKgPerM3();
         for (int i = 0; i < flow.length; i++) {
             Pipe pipe = pipes.get(i);
-            ducts.set(i, new Tubing(pipe.lengthM(), pipe.boreM(), pipe.roughnessM(), pipe.kSum()), conditions);
-            double lively = density * START_M_PER_S * Math.PI / 4.0 * pipe.boreM() * pipe.boreM();
+            ducts.set(i, pipe.tubing(), conditions);
+            double lively = density * START_M_PER_S * Tube.areaM2(pipe.boreM());
             ducts.at(i, lively);
             chord[i] = lively / ducts.loss;
             ducts.at(i, LEAST_KG_PER_S);

@@ -1,5 +1,9 @@
 package lungfish.network;
 
+import lungfish.air.Gas;
+import lungfish.air.PipeLaw;
+import lungfish.air.Tube;
+
 /**
  * The airline of a drop.
  *
@@ -22,5 +26,11 @@ public record Tubing(double lengthM, double boreM, double roughnessM, double kSu
         if (roughnessM >= boreM / 2) {
             throw new IllegalArgumentException("roughnessM must be below half the bore, not " + roughnessM);
         }
+    }
+
+    /** What it takes from the air of a network. */
+    PipeLaw law(Conditions conditions) {
+        double temperature = conditions.pipeTemperatureK();
+        return PipeLaw.of(new Tube(lengthM, boreM, roughnessM, kSum), Gas.airAt(temperature), temperature);
     }
 }
