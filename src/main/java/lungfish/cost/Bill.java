@@ -50,7 +50,7 @@ public record Bill(
                 List.of(
                         new Why.Input("power", watts, Dimension.POWER, Origin.computed("where they run")),
                         new Why.Input("years", byYear.size(), Dimension.COUNT, Origin.computed("")),
-                        new Why.Input("price of a joule", pricePerJ, Dimension.MONEY)),
+                        new Why.Input("price of energy", pricePerJ, Dimension.ENERGY_PRICE)),
                 "purchase + P · t · price + rebuilds + replacements",
                 "arithmetic; intervals and prices of the classes are common practice, no source");
     }

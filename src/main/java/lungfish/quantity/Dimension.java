@@ -34,6 +34,8 @@ public enum Dimension {
     MASS,
     /** The user's currency. */
     MONEY,
+    /** The user's currency for a joule, shown for a kWh. */
+    ENERGY_PRICE,
     /** 1, shown as per cent. */
     SHARE,
     /** 1, a whole number. */

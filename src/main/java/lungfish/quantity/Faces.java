@@ -74,6 +74,7 @@ final class Faces {
             case VOLUME -> Steps.of(Units.L, typed(2));
             case MASS -> Steps.of(Units.G, typed(2), 1, Units.KG, typed(2));
             case MONEY -> Faces::money;
+            case ENERGY_PRICE -> Steps.of(Units.PER_KWH, live(2));
             case RATIO -> Steps.of(Units.ONE, live(2));
             case SHARE -> Steps.of(Units.PERCENT, live(1), 0.0995, Units.PERCENT, live(0));
             case COUNT -> si -> Long.toString(Math.round(si));

@@ -38,6 +38,7 @@ record Family(String kind, String example, List<Unit> units) {
             case VOLUME -> volume();
             case MASS -> family("a mass", "12 g or 1 lb 4 oz", Units.KG, Units.G, Units.MG, Units.LB, Units.OZ);
             case MONEY -> family("an amount of money", "120", Units.ONE);
+            case ENERGY_PRICE -> family("a price of energy", "0.25 per kWh", Units.PER_KWH);
             case SHARE -> family("a share", "20 %", Units.PERCENT);
             case COUNT -> family("a whole number", "12", Units.ONE);
             case RATIO -> family("a number", "1.5", Units.ONE);

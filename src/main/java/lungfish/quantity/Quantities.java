@@ -1,5 +1,7 @@
 package lungfish.quantity;
 
+import java.util.regex.Matcher;
+
 /**
  * How one person reads and types numbers: their units and the label of their currency.
  *
@@ -37,23 +39,25 @@ public record Quantities(DisplayUnits units, String currency) {
             return "without end";
         }
         String shown = Faces.of(dimension, units).show(si);
-        return dimension == Dimension.MONEY ? withCurrency(shown) : shown;
+        return isMoney(dimension) ? withCurrency(shown) : shown;
     }
 
-    private String withCurrency(String amount) {
-        if (currency.isEmpty()) {
-            return amount;
-        }
+    private static boolean isMoney(Dimension dimension) {
+        return dimension == Dimension.MONEY || dimension == Dimension.ENERGY_PRICE;
+    }
+
+    /** A sign stands before the amount, a word behind it: "-$12", "12 EUR per kWh". */
+    private String withCurrency(String shown) {
         boolean isSign = currency.codePoints().noneMatch(Character::isLetter);
-        if (!isSign) {
-            return amount + " " + currency;
-        }
-        return amount.startsWith("-") ? "-" + currency + amount.substring(1) : currency + amount;
+        String behind = isSign ? "" : " " + currency;
+        String before = isSign ? currency : "";
+        return shown.replaceFirst(
+                "^(-?)([0-9.]+)", "$1" + Matcher.quoteReplacement(before) + "$2" + Matcher.quoteReplacement(behind));
     }
 
     /** What {@code text} says, in SI; see {@link #parse(String, Dimension, DisplayUnits)}. */
     public Parsed parse(String text, Dimension dimension) {
-        String amount = dimension == Dimension.MONEY && !currency.isEmpty() ? text.replace(currency, "") : text;
+        String amount = isMoney(dimension) && !currency.isEmpty() ? text.replace(currency, "") : text;
         return new QuantityReader(dimension, units).read(amount);
     }
 }

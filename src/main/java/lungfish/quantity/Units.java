@@ -109,6 +109,7 @@ final class Units {
     static final Unit MG = Unit.of("mg", 1e-6);
     static final Unit LB = Unit.of("lb", POUND_KG, "lbs", "pound", "pounds");
     static final Unit OZ = Unit.of("oz", POUND_KG / 16, "ounce", "ounces");
+    static final Unit PER_KWH = Unit.of("per kWh", 1 / (1000 * HOUR_S), "/kwh", "akwh");
     static final Unit PERCENT = Unit.of("%", 0.01, "percent", "pct");
     static final Unit M_PER_S = Unit.of("m/s", 1);
     static final Unit FT_PER_S = Unit.of("ft/s", FOOT_M, "fps");

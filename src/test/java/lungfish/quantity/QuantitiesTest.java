@@ -129,6 +129,14 @@ final class QuantitiesTest {
     }
 
     @Test
+    void thePriceOfEnergyIsThatOfAKilowattHour() {
+        // 0.36 for 3.6 MJ
+        assertThat(new Quantities(METRIC, "EUR").show(1e-7, Dimension.ENERGY_PRICE))
+                .isEqualTo("0.36 EUR per kWh");
+        assertThat(new Quantities(US, "$").show(1e-7, Dimension.ENERGY_PRICE)).isEqualTo("$0.36 per kWh");
+    }
+
+    @Test
     void whatIsNoNumberSaysSo() {
         assertThat(Quantities.show(Double.NaN, Dimension.PRESSURE, US)).isEqualTo("unknown");
         assertThat(Quantities.show(Double.POSITIVE_INFINITY, Dimension.DURATION, US))
