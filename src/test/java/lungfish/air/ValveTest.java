@@ -109,6 +109,14 @@ final class ValveTest {
         assertThat(Valve.k(10.0, 0.004)).isCloseTo(3.1663e10, withinPercentage(HAND_CALCULATION_PERCENT));
     }
 
+    @Test
+    void aFallOfPressureAtAFlowTellsTheCoefficient() {
+        // by hand: 1000 Pa above 101325 at 2e-5 kg/s and 293.15 K: 1000·203650/(2·84148.7·4e-10) = 3.0251e12
+        assertThat(Valve.kTaking(102325.0, 101325.0, 2e-5, 293.15))
+                .isCloseTo(3.0251e12, withinPercentage(HAND_CALCULATION_PERCENT));
+        assertThat(Valve.kTaking(102325.0, 101325.0, 0.0, 293.15)).isInfinite();
+    }
+
     @Property
     void aWantedCoefficientGivesAnOpeningThatHasIt(
             @ForAll("curves") ValveCurve curve, @ForAll @DoubleRange(min = 1.0, max = 1.0e6) double times) {

@@ -9,10 +9,10 @@ public final class CatalogueChecks {
 
     private CatalogueChecks() {}
 
-    /** Loss factors of fittings, dimensions of pipe and airline. */
+    /** Loss factors of fittings, dimensions of pipe and airline, and the rules of the trade for devices. */
     public static CheckGroup tables() {
         return CheckGroup.of(
-                        "Fittings and pipe sizes of the catalogue",
+                        "Fittings, pipe sizes and devices of the catalogue",
                         "Ours is what the class named `class` says. Walls are least walls, bores average ones.",
                         "catalogue.json")
                 .by("loss-factor", in -> fitting(in).lossFactor())
@@ -25,7 +25,20 @@ public final class CatalogueChecks {
                                 * CATALOGUE
                                         .airline(in.text("class"))
                                         .orElseThrow()
-                                        .boreM());
+                                        .boreM())
+                .by("typical-flow", in -> 60_000.0 * device(in).typicalM3PerS())
+                .by("clean-pressure", in -> cleanPa(device(in)) / 1000.0);
+    }
+
+    private static DeviceClass device(Inputs in) {
+        return CATALOGUE.device(in.text("class")).orElseThrow();
+    }
+
+    /** What a clean device takes at the flow it is usually given. */
+    private static double cleanPa(DeviceClass device) {
+        double flow = device.typicalM3PerS();
+        return device.clean().p0Pa()
+                + (device.clean().aPaSPerM3() + device.clean().bPaS2PerM6() * flow) * flow;
     }
 
     private static FittingClass fitting(Inputs in) {
