@@ -15,7 +15,6 @@ import lungfish.network.Answer;
 import lungfish.network.Drop;
 import lungfish.network.Network;
 import lungfish.network.Solver;
-import lungfish.network.Tuned;
 import lungfish.piping.PipedRoom;
 import lungfish.sizing.Fleet;
 import lungfish.sizing.Limit;
@@ -98,7 +97,7 @@ public final class Search {
     /** The answer. */
     public Headroom find(Needed needed, double freshFreeM3PerS) {
         double left = fleet.freeAt(needed.pressurePa(), Wear.TIRED) - needed.freeM3PerS();
-        Optional<Limit.Broken> now = broken(needed.pressurePa(), needed.freeM3PerS(), needed);
+        Optional<Limit.Broken> now = broken(needed.pressurePa(), needed.freeM3PerS());
         if (now.isPresent()) {
             return new Headroom(0, left, freshFreeM3PerS, now, like);
         }
@@ -125,16 +124,11 @@ public final class Search {
         Answer answer = solver.tuned();
         return answer.match(
                 asSet -> Optional.empty(),
-                tuned -> broken(tuned.requiredGaugePa(), tuned.totalFreeM3PerS(), needed(needed, tuned)),
+                tuned -> broken(tuned.requiredGaugePa(), tuned.totalFreeM3PerS()),
                 refused -> Optional.of(Limit.PRESSURE.broken(0, needed.pressurePa())));
     }
 
-    private static Needed needed(Needed now, Tuned tuned) {
-        return new Needed(
-                tuned.requiredGaugePa(), tuned.totalFreeM3PerS(), now.index(), now.indexNeed(), now.pipePa(), tuned);
-    }
-
-    private Optional<Limit.Broken> broken(double pressurePa, double freeM3PerS, Needed needed) {
+    private Optional<Limit.Broken> broken(double pressurePa, double freeM3PerS) {
         double gives = fleet.freeAt(pressurePa, Wear.TIRED);
         if (fleet.shutPa(Wear.TIRED) <= pressurePa) {
             return Optional.of(Limit.PRESSURE.broken(fleet.shutPa(Wear.TIRED), pressurePa));
@@ -142,7 +136,7 @@ public final class Search {
         if (gives < freeM3PerS) {
             return Optional.of(Limit.FLOW.broken(gives, freeM3PerS));
         }
-        Running fresh = new Runs(needed, sparePa).of(fleet, Wear.NEW);
+        Running fresh = new Runs(pressurePa, freeM3PerS, sparePa).of(fleet, Wear.NEW);
         double heldPa = Math.max(pressurePa, fresh.gaugePa());
         if (heldPa > fleet.continuousPa()) {
             return Optional.of(Limit.RATING.broken(heldPa, fleet.continuousPa()));

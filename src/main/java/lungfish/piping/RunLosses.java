@@ -10,6 +10,9 @@ final class RunLosses {
     /** The loss factors on a stretch, and whether a shut valve closes it. */
     record Piece(double lossFactor, boolean shut) {}
 
+    /** The fitting where one run joins another. */
+    static final String BRANCH = "tee-branch";
+
     private static final double SQUARE_ELBOW_FROM_DEGREES = 60;
 
     private final Catalogue catalogue;
@@ -23,7 +26,7 @@ final class RunLosses {
         double sum = 0;
         for (RunLine.Bend bend : line.bends()) {
             if (lies(line, bend.alongM(), fromM, toM)) {
-                sum += factor(bend.degrees() >= SQUARE_ELBOW_FROM_DEGREES ? "elbow-90" : "elbow-45");
+                sum += factor(elbow(bend));
             }
         }
         boolean shut = false;
@@ -34,6 +37,11 @@ final class RunLosses {
             }
         }
         return new Piece(sum, shut);
+    }
+
+    /** The class of fitting that makes a bend. */
+    static String elbow(RunLine.Bend bend) {
+        return bend.degrees() >= SQUARE_ELBOW_FROM_DEGREES ? "elbow-90" : "elbow-45";
     }
 
     private static boolean lies(RunLine line, double alongM, double fromM, double toM) {
@@ -55,7 +63,7 @@ final class RunLosses {
 
     /** Round the corner of a tee, into or out of a branch. */
     double intoBranch() {
-        return factor("tee-branch");
+        return factor(BRANCH);
     }
 
     private double factor(String id) {

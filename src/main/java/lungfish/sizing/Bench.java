@@ -34,7 +34,7 @@ public final class Bench {
 
     /** The verdict on one fleet. */
     public Candidate verdict(Fleet fleet) {
-        Runs runs = new Runs(needed, asked.sparePa());
+        Runs runs = new Runs(needed.pressurePa(), needed.freeM3PerS(), asked.sparePa());
         Running tired = runs.of(fleet, Wear.TIRED);
         Running fresh = runs.of(fleet, Wear.NEW);
         double gives = fleet.freeAt(needed.pressurePa(), Wear.TIRED);

@@ -15,16 +15,20 @@ import lungfish.room.Blower;
 public final class Runs {
     private static final int HALVINGS = 80;
 
-    private final Needed needed;
+    private final double neededPa;
+    private final double neededM3PerS;
     private final double sparePa;
 
     /**
      * For a room.
      *
+     * @param neededPa gauge, at the blowers' outlets
+     * @param neededM3PerS sum of the targets
      * @param sparePa wished for at the index outlet
      */
-    public Runs(Needed needed, double sparePa) {
-        this.needed = needed;
+    public Runs(double neededPa, double neededM3PerS, double sparePa) {
+        this.neededPa = neededPa;
+        this.neededM3PerS = neededM3PerS;
         this.sparePa = sparePa;
     }
 
@@ -32,15 +36,13 @@ public final class Runs {
     public Running of(Fleet fleet, Wear wear) {
         Blower.Bleed bleed = fleet.bleed();
         if (bleed instanceof Blower.BledTo bled) {
-            return bledTo(bled.gaugePa().orElse(needed.pressurePa() + sparePa), fleet, wear);
+            return bledTo(bled.gaugePa().orElse(neededPa + sparePa), fleet, wear);
         }
-        return bleed instanceof Blower.Unbled
-                ? unbled(fleet, wear)
-                : bledTo(needed.pressurePa() + sparePa, fleet, wear);
+        return bleed instanceof Blower.Unbled ? unbled(fleet, wear) : bledTo(neededPa + sparePa, fleet, wear);
     }
 
     private Running bledTo(double gaugePa, Fleet fleet, Wear wear) {
-        return fleet.freeAt(gaugePa, wear) < needed.freeM3PerS() ? unbled(fleet, wear) : at(gaugePa, fleet, wear);
+        return fleet.freeAt(gaugePa, wear) < neededM3PerS ? unbled(fleet, wear) : at(gaugePa, fleet, wear);
     }
 
     private Running unbled(Fleet fleet, Wear wear) {
@@ -51,12 +53,12 @@ public final class Runs {
     private double unbledPa(Fleet fleet, Wear wear) {
         double low = 0;
         double high = fleet.shutPa(wear);
-        if (fleet.freeAt(0, wear) <= needed.freeM3PerS() || !Double.isFinite(high)) {
+        if (fleet.freeAt(0, wear) <= neededM3PerS || !Double.isFinite(high)) {
             return 0;
         }
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (low + high) / 2;
-            boolean more = fleet.freeAt(middle, wear) > needed.freeM3PerS();
+            boolean more = fleet.freeAt(middle, wear) > neededM3PerS;
             low = more ? middle : low;
             high = more ? high : middle;
         }
@@ -69,7 +71,7 @@ public final class Runs {
         Machine first = fleet.placed().get(0).machine();
         boolean inside = fleet.placed().stream()
                 .allMatch(each -> each.machine().curve(wear, fleet.room()).isInside(gaugePa));
-        double bled = Math.max(0, free - needed.freeM3PerS());
+        double bled = Math.max(0, free - neededM3PerS);
         return new Running(gaugePa, free, bled, watts, Discharge.at(first, gaugePa, free, watts, fleet.room()), inside);
     }
 }

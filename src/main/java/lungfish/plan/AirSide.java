@@ -1,0 +1,73 @@
+package lungfish.plan;
+
+import java.util.List;
+import java.util.Optional;
+import lungfish.air.Valve;
+import lungfish.blower.Wear;
+import lungfish.demand.Upkeep;
+import lungfish.network.AsSet;
+import lungfish.network.Drop;
+import lungfish.network.Network;
+import lungfish.piping.PipedRoom;
+import lungfish.piping.ValveMaker;
+import lungfish.sizing.Candidate;
+import lungfish.sizing.Fleet;
+import lungfish.sizing.Needed;
+import lungfish.sizing.Setting;
+import lungfish.sizing.Trial;
+
+/**
+ * The air of a room that could be solved: the blower, the settings, and the two trials.
+ *
+ * @param candidates all classes, ranked
+ * @param settings of the drops, in their order
+ * @param predicted every valve at its coarse start
+ * @param filed every valve as the room says
+ * @param filedNetwork what {@code filed} solved
+ */
+record AirSide(
+        PipedRoom piped,
+        Duty duty,
+        List<Candidate> candidates,
+        List<Setting> settings,
+        AsSet predicted,
+        AsSet filed,
+        Network filedNetwork) {
+
+    /** Solves the two trials for a duty; empty when they cannot be solved, which a solved tuned network rules out. */
+    static Optional<AirSide> of(Setup setup, PipedRoom piped, Duty duty, List<Candidate> candidates) {
+        Needed needed = duty.needed();
+        Candidate candidate = duty.candidate();
+        List<Valve> valves = valves(setup, piped);
+        List<Setting> settings = Setting.all(needed.tuned(), candidate.tired().gaugePa(), valves);
+        Trial trial = new Trial(piped, candidate.fleet(), needed.tuned(), candidate.tired());
+        double[] coarse = new double[valves.size()];
+        for (int i = 0; i < coarse.length; i++) {
+            coarse[i] = valves.get(i).kAt(settings.get(i).opening());
+        }
+        double[] asFiled =
+                piped.network().drops().stream().mapToDouble(Drop::valveK).toArray();
+        Optional<AsSet> predicted = solved(trial, coarse);
+        Optional<AsSet> filed = solved(trial, asFiled);
+        return predicted.flatMap(first ->
+                filed.map(second -> new AirSide(piped, duty, candidates, settings, first, second, second.network())));
+    }
+
+    private static Optional<AsSet> solved(Trial trial, double[] valveK) {
+        return trial.asSet(Wear.TIRED, Upkeep.DUE, valveK)
+                .match(Optional::of, tuned -> Optional.empty(), refused -> Optional.empty());
+    }
+
+    private static List<Valve> valves(Setup setup, PipedRoom piped) {
+        return piped.needs().stream()
+                .map(need -> need.seat().outlet().valve())
+                .map(valve -> valve.flatMap(each -> setup.catalogue().valve(each.kind()))
+                        .orElseGet(() -> setup.catalogue().valves().get(0)))
+                .map(ValveMaker::of)
+                .toList();
+    }
+
+    Fleet fleet() {
+        return duty.candidate().fleet();
+    }
+}

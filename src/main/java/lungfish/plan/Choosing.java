@@ -1,0 +1,115 @@
+package lungfish.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import lungfish.blower.Machine;
+import lungfish.blower.Machines;
+import lungfish.catalogue.AssumedValue;
+import lungfish.catalogue.BlowerClass;
+import lungfish.catalogue.PipeSize;
+import lungfish.noise.Noise;
+import lungfish.noise.NoiseAnswer;
+import lungfish.noise.SoundSource;
+import lungfish.piping.PipedRoom;
+import lungfish.room.Blower;
+import lungfish.room.Wishes;
+import lungfish.sizing.Asked;
+import lungfish.sizing.Bench;
+import lungfish.sizing.Candidate;
+import lungfish.sizing.Fleet;
+import lungfish.sizing.Needed;
+
+/** Chooses the blower: the one that the room names, or the best that fits. */
+final class Choosing {
+    /** A machine's air side may be this warm where no pipe says otherwise. */
+    private static final double NO_PIPE_LIMIT_K = 1000;
+
+    private final Setup setup;
+    private final PipedRoom piped;
+
+    Choosing(Setup setup, PipedRoom piped) {
+        this.setup = setup;
+        this.piped = piped;
+    }
+
+    /** The room's places, taken by the machines that it names, or by the first candidate where it is silent. */
+    Fleet places() {
+        List<Fleet.Placed> placed = new ArrayList<>();
+        for (Blower blower : setup.planned()) {
+            Machine machine = Machines.chosen(blower, setup.room(), setup.catalogue())
+                    .orElseGet(() -> Machines.as(classes().get(0), blower, setup.catalogue()));
+            String node = piped.blowerNodes().get(blower.id());
+            placed.add(new Fleet.Placed(machine, node == null ? "" : node));
+        }
+        return new Fleet(
+                placed, setup.planned().get(0).bleed(), setup.surroundings().freeAir());
+    }
+
+    /** Whether the room names every machine itself. */
+    boolean isChosen() {
+        return setup.planned().stream().allMatch(blower -> blower.machine().isPresent());
+    }
+
+    /** Candidates: the room's own classes, and all of the catalogue that are more than small pumps. */
+    List<BlowerClass> classes() {
+        return Stream.concat(
+                        setup.room().ownClasses().blowers().stream(),
+                        setup.catalogue().blowers().stream()
+                                .filter(kind -> !kind.kind().isPump()))
+                .toList();
+    }
+
+    Bench bench(Needed needed) {
+        return new Bench(needed, asked(), this::levelDba);
+    }
+
+    List<Candidate> ranked(Bench bench) {
+        return bench.rank(places(), classes());
+    }
+
+    /** The best that fits; where none does, the one that comes nearest to giving the air. */
+    static Optional<Candidate> bestOrNearest(List<Candidate> ranked) {
+        return Bench.best(ranked).or(() -> ranked.stream().max(Comparator.comparingDouble(Candidate::reserveShare)));
+    }
+
+    Asked asked() {
+        Wishes wishes = setup.room().wishes();
+        return new Asked(
+                wishes.growthReserve().orElse(assumed(AssumedValue.Key.GROWTH_RESERVE)),
+                wishes.indexSparePa().orElse(assumed(AssumedValue.Key.INDEX_SPARE)),
+                wishes.loudestDba(),
+                warmestPipeK(),
+                OptionalDouble.of(setup.room().supply().voltageV().orElse(assumed(AssumedValue.Key.VOLTAGE))),
+                wishes.order());
+    }
+
+    private double assumed(AssumedValue.Key key) {
+        return setup.catalogue().assumed(key).si();
+    }
+
+    private double warmestPipeK() {
+        return setup.room().runs().stream()
+                .flatMap(run -> setup.catalogue().pipe(run.size()).stream())
+                .mapToDouble(PipeSize::warmestK)
+                .min()
+                .orElse(NO_PIPE_LIMIT_K);
+    }
+
+    /** The level of a fleet at the listener; a fleet whose level nobody knows is taken as silent, and said so elsewhere. */
+    private double levelDba(Fleet fleet) {
+        return noise(fleet).dba().orElse(0);
+    }
+
+    NoiseAnswer noise(Fleet fleet) {
+        List<SoundSource> sources = new ArrayList<>();
+        for (int i = 0; i < setup.planned().size(); i++) {
+            sources.add(SoundSource.of(
+                    setup.planned().get(i), fleet.placed().get(i).machine().kind(), setup.catalogue()));
+        }
+        return Noise.at(setup.room(), sources, setup.catalogue());
+    }
+}

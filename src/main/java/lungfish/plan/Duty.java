@@ -1,0 +1,14 @@
+package lungfish.plan;
+
+import lungfish.sizing.Candidate;
+import lungfish.sizing.Needed;
+
+/**
+ * What the room needs and where the blower runs.
+ *
+ * @param candidate the blower, with its verdict; {@code tired} and {@code fresh} are where it runs
+ * @param recommended whether the plan chose it, the room being silent
+ * @param needed with the devices due for cleaning
+ * @param neededClean with the devices clean
+ */
+public record Duty(Candidate candidate, boolean recommended, Needed needed, Needed neededClean) {}

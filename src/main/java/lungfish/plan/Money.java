@@ -1,0 +1,72 @@
+package lungfish.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import lungfish.blower.Machine;
+import lungfish.blower.Wear;
+import lungfish.catalogue.ValveClass;
+import lungfish.cost.Central;
+import lungfish.cost.Cost;
+import lungfish.cost.CostAnswer;
+import lungfish.cost.Running;
+import lungfish.piping.PipeCount;
+import lungfish.room.Outlet;
+import lungfish.sizing.Fleet;
+import lungfish.sizing.PumpDuty;
+
+/** Asks what the central blower costs, with its pipe, against the small pumps of today. */
+final class Money {
+    private Money() {}
+
+    /**
+     * The answer.
+     *
+     * @param gaugePa where the blowers run
+     */
+    static CostAnswer of(Setup setup, Fleet fleet, double gaugePa, List<PumpDuty> pumps) {
+        List<Running> machines = new ArrayList<>();
+        double accessories = 0;
+        for (Fleet.Placed placed : fleet.placed()) {
+            Machine machine = placed.machine();
+            double flow =
+                    machine.count() * machine.curve(Wear.TIRED, fleet.room()).flowAt(gaugePa);
+            double watts = machine.watts(gaugePa, flow, fleet.room());
+            machines.add(running(machine, watts, OptionalDouble.empty()));
+            accessories += machine.accessories().price();
+        }
+        List<Running> today = pumps.stream()
+                .map(pump -> running(pump.machine(), pump.watts(), pump.pump().ageS()))
+                .toList();
+        return Cost.of(
+                setup.room(), setup.catalogue(), new Central(machines, accessories + pipe(setup) + taps(setup)), today);
+    }
+
+    private static Running running(Machine machine, double watts, OptionalDouble ageS) {
+        return new Running(machine.name(), machine.part(), machine.kind(), machine.count(), watts, ageS);
+    }
+
+    private static double pipe(Setup setup) {
+        PipeCount count = PipeCount.of(setup.room());
+        double sum = 0;
+        for (var length : count.lengthM().entrySet()) {
+            sum += length.getValue()
+                    * setup.catalogue().pipe(length.getKey()).orElseThrow().pricePerM();
+        }
+        for (var fitting : count.fittings().entrySet()) {
+            sum += fitting.getValue()
+                    * setup.catalogue().fitting(fitting.getKey()).orElseThrow().price();
+        }
+        return sum;
+    }
+
+    /** A valve for each outlet; its airline and check valve it has already. */
+    private static double taps(Setup setup) {
+        ValveClass usual = setup.catalogue().valves().get(0);
+        return setup.demand().needs().stream()
+                .map(need -> need.seat().outlet().valve().map(Outlet.Valve::kind))
+                .mapToDouble(kind ->
+                        kind.flatMap(setup.catalogue()::valve).orElse(usual).price())
+                .sum();
+    }
+}

@@ -1,0 +1,72 @@
+package lungfish.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lungfish.air.JarFill;
+import lungfish.air.Water;
+import lungfish.catalogue.AssumedValue;
+import lungfish.demand.Need;
+import lungfish.network.DropFlow;
+import lungfish.sizing.PumpDuty;
+
+/** Tells every outlet's part of the plan. */
+final class OutletPlans {
+    private final Setup setup;
+    private final List<PumpDuty> pumps;
+    private final double jarM3;
+
+    OutletPlans(Setup setup, List<PumpDuty> pumps) {
+        this.setup = setup;
+        this.pumps = pumps;
+        this.jarM3 = setup.room()
+                .wishes()
+                .jarM3()
+                .orElse(setup.catalogue().assumed(AssumedValue.Key.JAR).si());
+    }
+
+    List<OutletPlan> of(Optional<AirSide> air) {
+        List<OutletPlan> plans = new ArrayList<>();
+        List<Need> needs = setup.demand().needs();
+        for (int i = 0; i < needs.size(); i++) {
+            int at = i;
+            plans.add(air.map(side -> solved(side, at)).orElseGet(() -> unsolved(needs.get(at))));
+        }
+        return plans;
+    }
+
+    private OutletPlan solved(AirSide air, int i) {
+        Need need = air.piped().needs().get(i);
+        DropFlow filed = air.filed().drop(i);
+        return new OutletPlan(
+                need,
+                Optional.of(air.settings().get(i)),
+                OptionalDouble.of(air.predicted().drop(i).freeM3PerS()),
+                Optional.of(filed),
+                jarS(need),
+                today(need),
+                air.duty().needed().tuned().indexDrop() == i);
+    }
+
+    private OutletPlan unsolved(Need need) {
+        return new OutletPlan(
+                need, Optional.empty(), OptionalDouble.empty(), Optional.empty(), jarS(need), today(need), false);
+    }
+
+    /** The jar is held with its mouth at the surface, where the bubbles come up. */
+    private double jarS(Need need) {
+        Water water = setup.surroundings().water(need.seat().tank());
+        double target = need.targetM3PerS().si();
+        return target > 0
+                ? JarFill.seconds(jarM3, 0, water, setup.surroundings().freeAir(), target)
+                : Double.POSITIVE_INFINITY;
+    }
+
+    private OptionalDouble today(Need need) {
+        return pumps.stream()
+                .flatMap(pump -> pump.gives(need).stream())
+                .mapToDouble(Double::doubleValue)
+                .findFirst();
+    }
+}

@@ -1,0 +1,188 @@
+package lungfish.plan;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lungfish.air.Air;
+import lungfish.air.DewPoint;
+import lungfish.air.Tube;
+import lungfish.blower.Discharge;
+import lungfish.catalogue.AssumedValue;
+import lungfish.catalogue.PipeSize;
+import lungfish.network.AsSet;
+import lungfish.network.Network;
+import lungfish.piping.Stretch;
+import lungfish.quantity.Dimension;
+import lungfish.reason.Amount;
+import lungfish.reason.Code;
+import lungfish.reason.Finding;
+import lungfish.reason.PartId;
+import lungfish.room.Outlet;
+import lungfish.room.Run;
+import lungfish.room.RunId;
+
+/** What is wrong, or good to know, about the pipe: heat, thin walls, fast air, water that gathers. */
+final class PipeFindings {
+    /** Above this the loss law's left-out term begins to show. */
+    private static final double FAST_M_PER_S = 20;
+
+    /** Three full threads of a 1/8 in, 27 to the inch taper thread: common practice, no source. */
+    private static final double LEAST_WALL_M = 3 * 0.0254 / 27;
+
+    /** Air hotter than this burns skin that touches its pipe. Common practice, no source. */
+    private static final double HOT_K = Air.ZERO_CELSIUS_K + 60;
+
+    private final Setup setup;
+    private final AirSide air;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private PipeFindings(Setup setup, AirSide air) {
+        this.setup = setup;
+        this.air = air;
+    }
+
+    static List<Finding> of(Setup setup, AirSide air) {
+        PipeFindings own = new PipeFindings(setup, air);
+        own.heat();
+        own.walls();
+        own.speed();
+        own.condensation();
+        own.plastic();
+        return own.findings;
+    }
+
+    private Optional<PipeSize> size(Run run) {
+        return setup.catalogue().pipe(run.size());
+    }
+
+    private void heat() {
+        Discharge discharge = air.duty().candidate().fresh().discharge();
+        for (Run run : setup.room().runs()) {
+            size(run).ifPresent(size -> heat(run, size, discharge));
+        }
+        if (discharge.hotK() > HOT_K) {
+            findings.add(Finding.of(
+                    Code.HOT_DISCHARGE,
+                    air.fleet().placed().get(0).machine().part(),
+                    temperature("found", discharge.coolK()),
+                    temperature("hot", discharge.hotK())));
+        }
+    }
+
+    private void heat(Run run, PipeSize size, Discharge discharge) {
+        PartId part = run.id().part();
+        if (discharge.coolK() > size.warmestK()) {
+            findings.add(Finding.of(
+                    Code.PIPE_TOO_WARM,
+                    part,
+                    temperature("found", discharge.coolK()),
+                    temperature("allowed", size.warmestK())));
+        } else if (discharge.hotK() > size.warmestK() && findings.stream().noneMatch(this::isWarm)) {
+            findings.add(Finding.of(
+                    Code.PIPE_WARM,
+                    part,
+                    temperature("found", discharge.coolK()),
+                    temperature("hot", discharge.hotK()),
+                    temperature("allowed", size.deratedAboveK())));
+        }
+    }
+
+    private boolean isWarm(Finding finding) {
+        return finding.code() == Code.PIPE_WARM;
+    }
+
+    private static Amount temperature(String name, double kelvin) {
+        return new Amount(name, kelvin, Dimension.TEMPERATURE);
+    }
+
+    private void walls() {
+        Set<RunId> tapped = new HashSet<>();
+        for (Outlet outlet : setup.demand().needs().stream()
+                .map(need -> need.seat().outlet())
+                .toList()) {
+            if (outlet.tap().orElse(null) instanceof Outlet.OnRun onRun) {
+                tapped.add(onRun.run());
+            }
+        }
+        boolean anyNearest = setup.demand().needs().stream()
+                .anyMatch(need -> need.seat().outlet().tap().isEmpty());
+        for (Run run : setup.room().runs()) {
+            size(run)
+                    .filter(size -> size.wallM() < LEAST_WALL_M && (anyNearest || tapped.contains(run.id())))
+                    .ifPresent(size -> findings.add(Finding.of(
+                            Code.PIPE_WALL_THIN,
+                            run.id().part(),
+                            new Amount("found", size.wallM(), Dimension.BORE),
+                            new Amount("allowed", LEAST_WALL_M, Dimension.BORE))));
+        }
+    }
+
+    private void speed() {
+        AsSet solved = air.predicted();
+        Network network = solved.network();
+        double fastest = 0;
+        PartId where = PartId.ROOM;
+        for (int i = 0; i < network.pipes().size(); i++) {
+            double speed = speed(solved, i);
+            if (speed > fastest) {
+                fastest = speed;
+                where = part(i);
+            }
+        }
+        if (fastest > FAST_M_PER_S) {
+            findings.add(Finding.of(
+                    Code.FAST_AIR,
+                    where,
+                    new Amount("found", fastest, Dimension.SPEED),
+                    new Amount("allowed", FAST_M_PER_S, Dimension.SPEED)));
+        }
+    }
+
+    /** At the lower of its two pressures, where the air is thinnest. */
+    private static double speed(AsSet solved, int pipe) {
+        Network network = solved.network();
+        double from = solved.nodeGaugePa(
+                network.nodes().indexOf(network.pipes().get(pipe).from()));
+        double to = from - solved.pipe(pipe).dropPa();
+        double ambient = network.conditions().ambientPa();
+        double thinning = ambient / (ambient + Math.min(from, to));
+        return Math.abs(solved.pipe(pipe).freeM3PerS())
+                * thinning
+                / Tube.areaM2(network.pipes().get(pipe).boreM());
+    }
+
+    private PartId part(int pipe) {
+        return air.piped().stretch(pipe).map(Stretch::run).map(RunId::part).orElse(PartId.ROOM);
+    }
+
+    private void condensation() {
+        setup.room().climate().coldestPipeK().ifPresent(coldest -> {
+            double humidity = setup.room()
+                    .climate()
+                    .humidity()
+                    .orElse(setup.catalogue().assumed(AssumedValue.Key.HUMIDITY).si());
+            double ambient = setup.surroundings().ambientPa();
+            double ratio = (ambient + air.duty().candidate().tired().gaugePa()) / ambient;
+            double dew = DewPoint.dewPointK(setup.surroundings().temperatureK().si(), humidity, ratio);
+            if (coldest < dew) {
+                findings.add(Finding.of(
+                        Code.CONDENSATION,
+                        setup.room().runs().get(0).id().part(),
+                        temperature("found", coldest),
+                        temperature("allowed", dew)));
+            }
+        });
+    }
+
+    private void plastic() {
+        setup.room().runs().stream()
+                .filter(run -> size(run)
+                        .filter(size -> size.material() == PipeSize.Material.PVC)
+                        .isPresent())
+                .findFirst()
+                .ifPresent(run ->
+                        findings.add(Finding.of(Code.PVC_AND_AIR, run.id().part())));
+    }
+}

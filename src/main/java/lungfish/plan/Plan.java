@@ -1,0 +1,72 @@
+package lungfish.plan;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lungfish.backup.BackupAnswer;
+import lungfish.cost.CostAnswer;
+import lungfish.demand.Demand;
+import lungfish.headroom.Headroom;
+import lungfish.network.Network;
+import lungfish.noise.NoiseAnswer;
+import lungfish.piping.PipedRoom;
+import lungfish.reason.Assumption;
+import lungfish.reason.Finding;
+import lungfish.reason.Severity;
+import lungfish.reason.Why;
+import lungfish.room.Room;
+import lungfish.sizing.Candidate;
+import lungfish.sizing.PumpDuty;
+
+/**
+ * Everything live about one room. Immutable.
+ *
+ * @param piped the room as a network; absent without a pipe or outlets
+ * @param network with the blower in its places, tired, valves as filed: what any other program can check
+ * @param duty absent where there is nothing to solve
+ * @param candidates all classes, those that fit first
+ * @param outlets those in place, in the order drawn
+ * @param pumps the small pumps of today
+ * @param today noise of the pumps of today
+ * @param planned noise of the blower
+ * @param backup absent where nothing is known that draws power
+ * @param cost absent where no blower can be named
+ * @param keepPumps whether the honest answer is to keep the small pumps
+ * @param alarmPa where a low-pressure alarm should be set
+ * @param findings the gravest first
+ * @param whys one for each headline figure
+ */
+public record Plan(
+        Room room,
+        Demand demand,
+        Optional<PipedRoom> piped,
+        Optional<Network> network,
+        Optional<Duty> duty,
+        List<Candidate> candidates,
+        List<OutletPlan> outlets,
+        List<PumpDuty> pumps,
+        Optional<Headroom> headroom,
+        NoiseAnswer today,
+        NoiseAnswer planned,
+        Optional<BackupAnswer> backup,
+        Optional<CostAnswer> cost,
+        boolean keepPumps,
+        OptionalDouble alarmPa,
+        Optional<Solution> solution,
+        List<Finding> findings,
+        List<Assumption> assumptions,
+        List<Why> whys) {
+    public Plan {
+        candidates = List.copyOf(candidates);
+        outlets = List.copyOf(outlets);
+        pumps = List.copyOf(pumps);
+        findings = List.copyOf(findings);
+        assumptions = List.copyOf(assumptions);
+        whys = List.copyOf(whys);
+    }
+
+    /** Whether something must be mended before the plan works. */
+    public boolean isBlocked() {
+        return findings.stream().anyMatch(finding -> finding.severity() == Severity.BLOCKING);
+    }
+}

@@ -1,0 +1,239 @@
+package lungfish.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import lungfish.backup.BackupAnswer;
+import lungfish.backup.BatteryRuntime;
+import lungfish.backup.Load;
+import lungfish.backup.LowPressureAlarm;
+import lungfish.cost.CostAnswer;
+import lungfish.demand.Upkeep;
+import lungfish.headroom.Headroom;
+import lungfish.network.Quality;
+import lungfish.network.Refused;
+import lungfish.noise.Noise;
+import lungfish.noise.NoiseAnswer;
+import lungfish.noise.SoundSource;
+import lungfish.piping.PipedRoom;
+import lungfish.piping.Piping;
+import lungfish.reason.Assumption;
+import lungfish.reason.Code;
+import lungfish.reason.Finding;
+import lungfish.reason.PartId;
+import lungfish.reason.Why;
+import lungfish.sizing.Asked;
+import lungfish.sizing.Bench;
+import lungfish.sizing.Candidate;
+import lungfish.sizing.Fleet;
+import lungfish.sizing.Needed;
+import lungfish.sizing.Needs;
+import lungfish.sizing.PumpDuty;
+import lungfish.sizing.Pumps;
+import lungfish.sizing.Running;
+
+/**
+ * One planning of one room, in the order of the thoughts: demand, pipe, what is needed, which blower, where it runs, how the
+ * valves stand, room to grow, noise, backup, money; and what is wrong with any of it.
+ */
+final class Planning {
+    private final Setup setup;
+    private final List<PumpDuty> pumps;
+    private final Optional<PipedRoom> piped;
+    private final Set<Finding> findings = new LinkedHashSet<>();
+    private final Set<Assumption> assumptions = new LinkedHashSet<>();
+    private final List<Why> whys = new ArrayList<>();
+
+    Planning(Setup setup) {
+        this.setup = setup;
+        this.pumps = Pumps.of(setup.room(), setup.demand(), setup.catalogue());
+        this.piped = Piping.of(setup.room(), setup.demand(), setup.planned(), setup.catalogue());
+    }
+
+    Plan plan() {
+        findings.addAll(setup.demand().findings());
+        assumptions.addAll(Assumed.of(setup));
+        assumptions.addAll(setup.demand().assumptions());
+        Optional<AirSide> air = piped.flatMap(this::airSide);
+        Optional<Headroom> headroom = air.map(this::headroom);
+        air.ifPresent(side -> explain(side, headroom.orElseThrow()));
+        NoiseAnswer today = keep(noiseToday());
+        NoiseAnswer planned = keep(noisePlanned(air));
+        Optional<BackupAnswer> backup = load(air).map(load -> backup(load));
+        Optional<CostAnswer> cost = air.map(side -> cost(side));
+        List<OutletPlan> outlets = new OutletPlans(setup, pumps).of(air);
+        boolean keepPumps = keepPumps(cost);
+        remaining(air, outlets, cost, keepPumps);
+        return new Plan(
+                setup.room(),
+                setup.demand(),
+                piped,
+                air.map(AirSide::filedNetwork),
+                air.map(AirSide::duty),
+                air.map(AirSide::candidates).orElse(List.of()),
+                outlets,
+                pumps,
+                headroom,
+                today,
+                planned,
+                backup,
+                cost,
+                keepPumps,
+                air.map(side -> OptionalDouble.of(
+                                LowPressureAlarm.setPa(side.duty().needed().pressurePa())))
+                        .orElse(OptionalDouble.empty()),
+                air.map(Planning::solution),
+                ordered(),
+                List.copyOf(assumptions),
+                whys);
+    }
+
+    private Optional<AirSide> airSide(PipedRoom room) {
+        findings.addAll(room.findings());
+        assumptions.addAll(room.assumptions());
+        Choosing choosing = new Choosing(setup, room);
+        return needed(room, choosing, Upkeep.DUE).flatMap(due -> needed(room, choosing, Upkeep.CLEAN)
+                .flatMap(clean -> airSide(room, choosing, due, clean)));
+    }
+
+    private Optional<Needed> needed(PipedRoom room, Choosing choosing, Upkeep upkeep) {
+        return Needs.of(room, choosing.places(), upkeep, Optional::of, refused -> {
+            findings.add(cannotSolve(refused));
+            return Optional.empty();
+        });
+    }
+
+    private static Finding cannotSolve(Refused refused) {
+        PartId part = new PartId(PartId.Kind.NETWORK, refused.partId());
+        return Finding.of(Code.CANNOT_SOLVE, part).with("reason", refused.reason());
+    }
+
+    private Optional<AirSide> airSide(PipedRoom room, Choosing choosing, Needed due, Needed clean) {
+        Bench bench = choosing.bench(due);
+        List<Candidate> candidates = choosing.ranked(bench);
+        boolean recommended = !choosing.isChosen();
+        Optional<Candidate> candidate =
+                recommended ? Choosing.bestOrNearest(candidates) : Optional.of(bench.verdict(choosing.places()));
+        return candidate.flatMap(
+                chosen -> AirSide.of(setup, room, new Duty(chosen, recommended, due, clean), candidates));
+    }
+
+    private Headroom headroom(AirSide air) {
+        return new RoomToGrow(setup, air, asked(air).sparePa()).find();
+    }
+
+    private Asked asked(AirSide air) {
+        return new Choosing(setup, air.piped()).asked();
+    }
+
+    private void explain(AirSide air, Headroom headroom) {
+        whys.addAll(new Whys(setup, air).all(headroom));
+    }
+
+    private NoiseAnswer noiseToday() {
+        List<SoundSource> sources = pumps.stream()
+                .map(pump -> SoundSource.of(pump.pump(), pump.machine().kind(), setup.catalogue()))
+                .toList();
+        return Noise.at(setup.room(), sources, setup.catalogue());
+    }
+
+    private NoiseAnswer noisePlanned(Optional<AirSide> air) {
+        return air.map(side -> new Choosing(setup, side.piped()).noise(side.fleet()))
+                .orElseGet(() -> Noise.at(setup.room(), List.of(), setup.catalogue()));
+    }
+
+    /** Keeps the whys and the assumptions of a noise answer; its findings count for the planned blower only. */
+    private NoiseAnswer keep(NoiseAnswer noise) {
+        noise.why().ifPresent(whys::add);
+        assumptions.addAll(noise.assumptions());
+        return noise;
+    }
+
+    /** What would hang on a battery: the blower where it runs, or the pumps of today where no blower is planned. */
+    private Optional<Load> load(Optional<AirSide> air) {
+        if (air.isEmpty()) {
+            double watts = pumps.stream().mapToDouble(PumpDuty::watts).sum();
+            return watts > 0 ? Optional.of(new Load(watts, watts, OptionalDouble.empty())) : Optional.empty();
+        }
+        AirSide side = air.get();
+        Running running = side.duty().candidate().tired();
+        Fleet fleet = side.fleet();
+        double surge = fleet.placed().stream()
+                .mapToDouble(each -> each.machine().kind().surgeFactor())
+                .max()
+                .orElse(1);
+        OptionalDouble essential = EssentialLoad.watts(side, asked(side).sparePa());
+        return Optional.of(new Load(running.watts(), running.watts() * surge, essential));
+    }
+
+    private BackupAnswer backup(Load load) {
+        BackupAnswer backup = BatteryRuntime.of(setup.room(), setup.catalogue(), load);
+        findings.addAll(backup.findings());
+        assumptions.addAll(backup.assumptions());
+        backup.why().ifPresent(whys::add);
+        return backup;
+    }
+
+    private CostAnswer cost(AirSide air) {
+        CostAnswer cost =
+                Money.of(setup, air.fleet(), air.duty().candidate().tired().gaugePa(), pumps);
+        assumptions.addAll(cost.assumptions());
+        whys.add(cost.whyCentral());
+        cost.whyToday().ifPresent(whys::add);
+        return cost;
+    }
+
+    /** Every outlet has a pump today, every pump gives what its outlets ask, and a blower would never pay. */
+    private boolean keepPumps(Optional<CostAnswer> cost) {
+        boolean allServed = !setup.demand().needs().isEmpty()
+                && setup.demand().needs().stream().allMatch(need -> pumps.stream()
+                        .anyMatch(pump -> pump.gives(need).isPresent()));
+        boolean enough = pumps.stream().allMatch(PumpDuty::enough);
+        boolean neverPays = cost.isEmpty() || cost.get().keepSmallPumps().isPresent();
+        return allServed && enough && neverPays;
+    }
+
+    private void remaining(
+            Optional<AirSide> air, List<OutletPlan> outlets, Optional<CostAnswer> cost, boolean keepPumps) {
+        if (setup.demand().needs().isEmpty()) {
+            findings.add(Finding.of(Code.NO_OUTLETS, PartId.ROOM));
+        } else if (piped.isEmpty() && !keepPumps) {
+            findings.add(Finding.of(Code.NO_MAIN, PartId.ROOM));
+        }
+        if (keepPumps) {
+            cost.flatMap(CostAnswer::keepSmallPumps).ifPresent(findings::add);
+        }
+        findings.addAll(OutletFindings.today(pumps));
+        findings.addAll(RoomCautions.of(setup));
+        air.ifPresent(side -> {
+            double sparePa = asked(side).sparePa();
+            findings.addAll(DutyFindings.of(setup, side.duty(), sparePa));
+            findings.addAll(OutletFindings.asFiled(outlets));
+            findings.addAll(PipeFindings.of(setup, side));
+            findings.addAll(
+                    new Choosing(setup, side.piped()).noise(side.fleet()).findings());
+            findings.addAll(
+                    LowPressureAlarm.check(setup.room(), side.duty().needed().pressurePa()));
+        });
+    }
+
+    private static Solution solution(AirSide air) {
+        Quality tuned = air.duty().needed().tuned().quality();
+        Quality trial = air.predicted().quality();
+        Quality filed = air.filed().quality();
+        return new Solution(
+                Math.max(
+                        tuned.massImbalanceOverTotal(),
+                        Math.max(trial.massImbalanceOverTotal(), filed.massImbalanceOverTotal())),
+                Math.max(tuned.residualPa(), Math.max(trial.residualPa(), filed.residualPa())),
+                air.filed().iterations());
+    }
+
+    private List<Finding> ordered() {
+        return findings.stream().sorted(Comparator.comparing(Finding::severity)).toList();
+    }
+}

@@ -1,0 +1,117 @@
+package lungfish.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import lungfish.air.Water;
+import lungfish.catalogue.AssumedValue;
+import lungfish.demand.Need;
+import lungfish.quantity.Dimension;
+import lungfish.reason.Amount;
+import lungfish.reason.Code;
+import lungfish.reason.Finding;
+import lungfish.reason.PartId;
+import lungfish.room.Blower;
+import lungfish.room.Circuit;
+import lungfish.room.Outlet;
+import lungfish.room.Rack;
+import lungfish.room.Tank;
+
+/** The cautions that every room deserves: water that runs back, mains beside water, racks on floors. */
+final class RoomCautions {
+    /** 40 psf, for rooms other than sleeping rooms: International Residential Code, Table R301.5. */
+    private static final double FLOOR_PA = 1915;
+
+    /** Water lines closer than this count as level. */
+    private static final double LEVEL_M = 0.02;
+
+    private final Setup setup;
+    private final List<Finding> findings = new ArrayList<>();
+
+    private RoomCautions(Setup setup) {
+        this.setup = setup;
+    }
+
+    static List<Finding> of(Setup setup) {
+        RoomCautions own = new RoomCautions(setup);
+        own.siphons();
+        own.blowersBelowWater();
+        own.circuits();
+        own.floor();
+        return own.findings;
+    }
+
+    private void siphons() {
+        List<Need> needs = setup.demand().needs();
+        OptionalDouble highest =
+                needs.stream().mapToDouble(need -> need.seat().waterLineM()).max();
+        long below = needs.stream()
+                .filter(need -> !hasCheckValve(need.seat().outlet()))
+                .filter(need -> need.seat().waterLineM() < highest.orElse(0) - LEVEL_M)
+                .count();
+        if (below > 0) {
+            findings.add(Finding.of(Code.SIPHON, PartId.ROOM, new Amount("found", below, Dimension.COUNT)));
+        }
+    }
+
+    private static boolean hasCheckValve(Outlet outlet) {
+        return outlet.checkValve()
+                .filter(kind -> !kind.equals(Outlet.NO_CHECK_VALVE))
+                .isPresent();
+    }
+
+    private void blowersBelowWater() {
+        double highest = setup.demand().needs().stream()
+                .mapToDouble(need -> need.seat().waterLineM())
+                .max()
+                .orElse(0);
+        for (Blower blower : setup.planned()) {
+            boolean below = blower.siting()
+                    .place()
+                    .filter(place -> place.zM() < highest)
+                    .isPresent();
+            if (below) {
+                findings.add(Finding.of(Code.BELOW_WATER_LINE, blower.id().part()));
+            }
+        }
+    }
+
+    private void circuits() {
+        List<Circuit> unsure = setup.room().circuits().stream()
+                .filter(circuit -> !circuit.residualCurrentProtected().orElse(false))
+                .toList();
+        if (setup.room().circuits().isEmpty()) {
+            findings.add(Finding.of(Code.RESIDUAL_CURRENT, PartId.ROOM));
+        }
+        unsure.forEach(circuit ->
+                findings.add(Finding.of(Code.RESIDUAL_CURRENT, circuit.id().part())));
+    }
+
+    /** Only the heaviest rack is told: where one is too heavy the others mostly are. */
+    private void floor() {
+        setup.room().racks().stream()
+                .filter(rack -> rack.widthM() > 0 && rack.depthM() > 0)
+                .max(Comparator.comparingDouble(this::loadPa))
+                .filter(rack -> loadPa(rack) > FLOOR_PA)
+                .ifPresent(rack -> findings.add(Finding.of(
+                        Code.FLOOR_LOAD,
+                        rack.id().part(),
+                        new Amount("found", loadPa(rack), Dimension.FLOOR_LOAD),
+                        new Amount("allowed", FLOOR_PA, Dimension.FLOOR_LOAD))));
+    }
+
+    private double loadPa(Rack rack) {
+        double own = rack.ownMassKg()
+                .orElse(rack.shelves().size()
+                        * setup.catalogue()
+                                .assumed(AssumedValue.Key.RACK_MASS_PER_SHELF)
+                                .si());
+        double water = rack.tanks().mapToDouble(this::waterKg).sum();
+        return (own + water) * Water.GRAVITY_M_PER_S2 / (rack.widthM() * rack.depthM());
+    }
+
+    private double waterKg(Tank tank) {
+        return tank.waterM3() * setup.surroundings().water(tank).densityKgPerM3();
+    }
+}

@@ -1,0 +1,56 @@
+package lungfish.plan;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lungfish.backup.BackupAnswer;
+import lungfish.backup.BatteryRuntime;
+import lungfish.backup.Load;
+import lungfish.blower.Wear;
+import lungfish.headroom.Headroom;
+import lungfish.headroom.Search;
+import lungfish.sizing.Limit;
+import lungfish.sizing.Needed;
+import lungfish.sizing.Running;
+
+/** Asks how many more outlets fit, with the limits that the search itself does not know: noise and the battery. */
+final class RoomToGrow {
+    private final Setup setup;
+    private final AirSide air;
+    private final double sparePa;
+
+    RoomToGrow(Setup setup, AirSide air, double sparePa) {
+        this.setup = setup;
+        this.air = air;
+        this.sparePa = sparePa;
+    }
+
+    Headroom find() {
+        Needed needed = air.duty().needed();
+        Needed clean = air.duty().neededClean();
+        double fresh = air.fleet().freeAt(clean.pressurePa(), Wear.NEW) - clean.freeM3PerS();
+        return new Search(air.piped(), air.fleet(), needed, sparePa, this::further).find(needed, fresh);
+    }
+
+    private Optional<Limit.Broken> further(Running fresh) {
+        OptionalDouble loudest = setup.room().wishes().loudestDba();
+        double dba = air.duty().candidate().dba();
+        if (loudest.isPresent() && dba > loudest.getAsDouble()) {
+            return Optional.of(Limit.NOISE.broken(dba, loudest.getAsDouble()));
+        }
+        return runtime(fresh.watts());
+    }
+
+    /** The battery is a limit only where there is one, and a runtime was asked of it. */
+    private Optional<Limit.Broken> runtime(double watts) {
+        OptionalDouble wished = setup.room().wishes().runtimeS();
+        if (wished.isEmpty() || setup.room().backup().batteries().isEmpty()) {
+            return Optional.empty();
+        }
+        BackupAnswer answer =
+                BatteryRuntime.of(setup.room(), setup.catalogue(), new Load(watts, watts, OptionalDouble.empty()));
+        double holds = answer.runtimeS().orElse(Double.MAX_VALUE);
+        return holds < wished.getAsDouble()
+                ? Optional.of(Limit.RUNTIME.broken(holds, wished.getAsDouble()))
+                : Optional.empty();
+    }
+}
