@@ -15,6 +15,11 @@ public record Tolerance(Kind kind, double amount, String why) {
         FACTOR
     }
 
+    /** A tolerance of nothing still forgives what a decimal fraction loses in binary. */
+    private static final double ROUNDING = 1e-12;
+
+    private static final double MEANT_AS_EQUAL = 1e-8;
+
     /** How much of the tolerance a difference uses up: 1 is just allowed. */
     public double used(double published, double ours) {
         double off = Math.abs(ours - published);
@@ -28,15 +33,14 @@ public record Tolerance(Kind kind, double amount, String why) {
     /** As a table shows it. */
     public String text(String unit) {
         return switch (kind) {
-            case RELATIVE -> amount == 0.0 ? "equal" : "±" + plain(100.0 * amount) + " %";
-            case ABSOLUTE -> amount == 0.0 ? "equal" : ("±" + plain(amount) + " " + unit).strip();
+            case RELATIVE -> amount <= MEANT_AS_EQUAL ? "equal" : "±" + plain(100.0 * amount) + " %";
+            case ABSOLUTE -> amount <= MEANT_AS_EQUAL ? "equal" : ("±" + plain(amount) + " " + unit).strip();
             case FACTOR -> "× or ÷ " + plain(amount);
         };
     }
 
-    /** A tolerance of nothing still forgives what a decimal fraction loses in binary. */
     private static double share(double off, double allowed) {
-        return off <= 1e-12 ? 0.0 : off / Math.max(allowed, 1e-12);
+        return off <= ROUNDING ? 0.0 : off / Math.max(allowed, ROUNDING);
     }
 
     private static String plain(double value) {
