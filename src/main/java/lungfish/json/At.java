@@ -1,10 +1,9 @@
 package lungfish.json;
 
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -41,7 +40,7 @@ public final class At {
         return node instanceof Json.Null;
     }
 
-    /** Whether a value is here at all; false where it is missing and that was told. */
+    /** Whether a value is here at all. */
     public boolean isThere() {
         return !(node instanceof Json.Gap);
     }
@@ -93,12 +92,15 @@ public final class At {
 
     /** A constant of an enum, written in snake_case. */
     public <E extends Enum<E>> E word(Class<E> type) {
-        E[] all = type.getEnumConstants();
+        List<E> all = List.of(type.getEnumConstants());
+        List<String> words = all.stream().map(At::wordOf).toList();
+        return all.get(Math.max(0, words.indexOf(choice(words))));
+    }
+
+    /** One of several texts; empty as the placeholder. */
+    String choice(Collection<String> allowed) {
         String written = node instanceof Json.Text text ? text.value() : "";
-        Optional<E> meant =
-                Arrays.stream(all).filter(each -> wordOf(each).equals(written)).findFirst();
-        return meant.orElseGet(() -> refused(
-                Nearest.offer(written, Arrays.stream(all).map(At::wordOf).toList()), all[0]));
+        return allowed.contains(written) ? written : refused(Nearest.offer(written, allowed), "");
     }
 
     /** How a constant is written. */
@@ -132,6 +134,8 @@ public final class At {
     private <T> T refused(String expected, T placeholder) {
         if (isThere()) {
             problem("found " + node.words(), expected);
+        } else if (!((Json.Gap) node).told()) {
+            problem("this key is missing", expected);
         }
         return placeholder;
     }

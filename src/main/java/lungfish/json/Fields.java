@@ -53,14 +53,11 @@ public final class Fields {
         problems.add(place.key(key), found, expected);
     }
 
-    /** The value of a key that must be there. */
+    /** The value of a key that must be there; where it is not, reading from it tells so, with what was expected. */
     public At required(String key) {
         known.add(key);
         Json value = values.get(key);
-        if (value == null && there) {
-            problem(key, "this key is missing", "it, beside its neighbours");
-        }
-        return new At(value == null ? new Json.Gap(place.key(key)) : value, problems);
+        return new At(value == null ? new Json.Gap(place.key(key), !there) : value, problems);
     }
 
     /** The value of a key that may be left out. */
@@ -139,17 +136,13 @@ public final class Fields {
      * @param placeholder what is given where the text is none of them
      */
     public <T> T oneOf(String key, Map<String, Function<Fields, T>> shapes, T placeholder) {
-        At tag = required(key);
-        String written = tag.text();
+        String written = required(key).choice(new TreeSet<>(shapes.keySet()));
         Function<Fields, T> shape = shapes.get(written);
-        if (shape != null) {
-            return shape.apply(this);
+        if (shape == null) {
+            forgiveTheRest();
+            return placeholder;
         }
-        if (!written.isEmpty()) {
-            tag.problem("found \"" + written + '"', Nearest.offer(written, new TreeSet<>(shapes.keySet())));
-        }
-        forgiveTheRest();
-        return placeholder;
+        return shape.apply(this);
     }
 
     /** Leaves unread what was not asked for, without a problem: where the object as a whole is refused already. */

@@ -81,8 +81,12 @@ public sealed interface Json {
         }
     }
 
-    /** Nothing: a value that is missing and was already told to be. Reading from it is silent. */
-    record Gap(Place place) implements Json {
+    /**
+     * Nothing: the value of a key that is missing.
+     *
+     * @param told its absence needs no word, since the object that should hold it is told to be missing
+     */
+    record Gap(Place place, boolean told) implements Json {
         @Override
         public String words() {
             return "nothing";

@@ -1,6 +1,7 @@
 package lungfish.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -129,7 +130,7 @@ final class JsonReaderTest {
                                 at -> at.object(f -> f.oneOf("kind", shapes, 0.0)))
                         .problems())
                 .extracting(Problem::path, Problem::found)
-                .containsExactly(org.assertj.core.api.Assertions.tuple("/kind", "found \"circel\""));
+                .containsExactly(tuple("/kind", "found \"circel\""));
     }
 
     @ParameterizedTest
