@@ -8,8 +8,10 @@ import lungfish.demand.Upkeep;
 import lungfish.network.AsSet;
 import lungfish.network.Drop;
 import lungfish.network.Network;
+import lungfish.noise.NoiseAnswer;
 import lungfish.piping.PipedRoom;
 import lungfish.piping.ValveMaker;
+import lungfish.sizing.Asked;
 import lungfish.sizing.Candidate;
 import lungfish.sizing.Fleet;
 import lungfish.sizing.Needed;
@@ -19,7 +21,9 @@ import lungfish.sizing.Trial;
 /**
  * The air of a room that could be solved: the blower, the settings, and the two trials.
  *
+ * @param asked what is asked of a blower beyond the targets
  * @param candidates all classes, ranked
+ * @param noise of the blower
  * @param settings of the drops, in their order
  * @param predicted every valve at its coarse start
  * @param filed every valve as the room says
@@ -27,15 +31,18 @@ import lungfish.sizing.Trial;
  */
 record AirSide(
         PipedRoom piped,
+        Asked asked,
         Duty duty,
         List<Candidate> candidates,
+        NoiseAnswer noise,
         List<Setting> settings,
         AsSet predicted,
         AsSet filed,
         Network filedNetwork) {
 
     /** Solves the two trials for a duty; empty when they cannot be solved, which a solved tuned network rules out. */
-    static Optional<AirSide> of(Setup setup, PipedRoom piped, Duty duty, List<Candidate> candidates) {
+    static Optional<AirSide> of(
+            Setup setup, PipedRoom piped, Choosing choosing, Duty duty, List<Candidate> candidates) {
         Needed needed = duty.needed();
         Candidate candidate = duty.candidate();
         List<Valve> valves = valves(setup, piped);
@@ -49,8 +56,9 @@ record AirSide(
                 piped.network().drops().stream().mapToDouble(Drop::valveK).toArray();
         Optional<AsSet> predicted = solved(trial, coarse);
         Optional<AsSet> filed = solved(trial, asFiled);
-        return predicted.flatMap(first ->
-                filed.map(second -> new AirSide(piped, duty, candidates, settings, first, second, second.network())));
+        NoiseAnswer noise = choosing.noise(candidate.fleet());
+        return predicted.flatMap(first -> filed.map(second -> new AirSide(
+                piped, choosing.asked(), duty, candidates, noise, settings, first, second, second.network())));
     }
 
     private static Optional<AsSet> solved(Trial trial, double[] valveK) {

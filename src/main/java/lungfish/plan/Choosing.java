@@ -1,9 +1,7 @@
 package lungfish.plan;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import lungfish.blower.Machine;
@@ -69,11 +67,6 @@ final class Choosing {
 
     List<Candidate> ranked(Bench bench) {
         return bench.rank(places(), classes());
-    }
-
-    /** The best that fits; where none does, the one that comes nearest to giving the air. */
-    static Optional<Candidate> bestOrNearest(List<Candidate> ranked) {
-        return Bench.best(ranked).or(() -> ranked.stream().max(Comparator.comparingDouble(Candidate::reserveShare)));
     }
 
     Asked asked() {

@@ -51,7 +51,7 @@ final class DutyFindings {
 
     private void limits() {
         Candidate candidate = duty.candidate();
-        if (duty.recommended() && !candidate.fits()) {
+        if (duty.recommended() && !candidate.serves()) {
             findings.add(Finding.of(Code.NO_BLOWER_FITS, PartId.ROOM)
                     .with("limit", "the nearest is " + candidate.fleet().name()));
         }
@@ -100,7 +100,7 @@ final class DutyFindings {
                     points.get(points.size() - 1).gaugePa(),
                     Dimension.PRESSURE);
         }
-        if (candidate.reserveShare() > FAR_TOO_BIG_SHARE && candidate.fits()) {
+        if (candidate.reserveShare() > FAR_TOO_BIG_SHARE && !duty.recommended()) {
             double gives = (1 + candidate.reserveShare()) * duty.needed().freeM3PerS();
             add(Code.FAR_TOO_BIG, gives, duty.needed().freeM3PerS(), Dimension.AIR_FLOW);
         }

@@ -16,7 +16,7 @@ final class EssentialLoad {
     private EssentialLoad() {}
 
     /** Watts; absent where no outlet is marked essential. */
-    static OptionalDouble watts(AirSide air, double sparePa) {
+    static OptionalDouble watts(AirSide air) {
         List<Need> needs = air.piped().needs();
         if (needs.stream().noneMatch(Need::essential)) {
             return OptionalDouble.empty();
@@ -31,12 +31,15 @@ final class EssentialLoad {
                 .tuned()
                 .match(
                         asSet -> OptionalDouble.empty(),
-                        tuned -> OptionalDouble.of(watts(air, tuned, sparePa)),
+                        tuned -> OptionalDouble.of(watts(air, tuned)),
                         refused -> OptionalDouble.empty());
     }
 
-    private static double watts(AirSide air, Tuned tuned, double sparePa) {
-        return new Runs(tuned.requiredGaugePa(), tuned.totalFreeM3PerS(), sparePa)
+    private static double watts(AirSide air, Tuned tuned) {
+        return new Runs(
+                        tuned.requiredGaugePa(),
+                        tuned.totalFreeM3PerS(),
+                        air.asked().sparePa())
                 .of(air.fleet(), Wear.TIRED)
                 .watts();
     }

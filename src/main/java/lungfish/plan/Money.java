@@ -27,12 +27,9 @@ final class Money {
     static CostAnswer of(Setup setup, Fleet fleet, double gaugePa, List<PumpDuty> pumps) {
         List<Running> machines = new ArrayList<>();
         double accessories = 0;
-        for (Fleet.Placed placed : fleet.placed()) {
-            Machine machine = placed.machine();
-            double flow =
-                    machine.count() * machine.curve(Wear.TIRED, fleet.room()).flowAt(gaugePa);
-            double watts = machine.watts(gaugePa, flow, fleet.room());
-            machines.add(running(machine, watts, OptionalDouble.empty()));
+        for (int i = 0; i < fleet.placed().size(); i++) {
+            Machine machine = fleet.placed().get(i).machine();
+            machines.add(running(machine, fleet.watts(i, gaugePa, Wear.TIRED), OptionalDouble.empty()));
             accessories += machine.accessories().price();
         }
         List<Running> today = pumps.stream()

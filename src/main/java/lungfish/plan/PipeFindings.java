@@ -1,10 +1,10 @@
 package lungfish.plan;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import lungfish.air.Air;
 import lungfish.air.DewPoint;
 import lungfish.air.Tube;
@@ -19,7 +19,6 @@ import lungfish.reason.Amount;
 import lungfish.reason.Code;
 import lungfish.reason.Finding;
 import lungfish.reason.PartId;
-import lungfish.room.Outlet;
 import lungfish.room.Run;
 import lungfish.room.RunId;
 
@@ -98,19 +97,13 @@ final class PipeFindings {
     }
 
     private void walls() {
-        Set<RunId> tapped = new HashSet<>();
-        for (Outlet outlet : setup.demand().needs().stream()
-                .map(need -> need.seat().outlet())
-                .toList()) {
-            if (outlet.tap().orElse(null) instanceof Outlet.OnRun onRun) {
-                tapped.add(onRun.run());
-            }
-        }
-        boolean anyNearest = setup.demand().needs().stream()
-                .anyMatch(need -> need.seat().outlet().tap().isEmpty());
+        Set<RunId> tapped = air.piped().network().drops().stream()
+                .flatMap(drop -> Optional.ofNullable(air.piped().spots().get(drop.node())).stream())
+                .flatMap(spot -> spot.run().stream())
+                .collect(Collectors.toSet());
         for (Run run : setup.room().runs()) {
             size(run)
-                    .filter(size -> size.wallM() < LEAST_WALL_M && (anyNearest || tapped.contains(run.id())))
+                    .filter(size -> size.wallM() < LEAST_WALL_M && tapped.contains(run.id()))
                     .ifPresent(size -> findings.add(Finding.of(
                             Code.PIPE_WALL_THIN,
                             run.id().part(),

@@ -26,7 +26,6 @@ import lungfish.reason.Code;
 import lungfish.reason.Finding;
 import lungfish.reason.PartId;
 import lungfish.reason.Why;
-import lungfish.sizing.Asked;
 import lungfish.sizing.Bench;
 import lungfish.sizing.Candidate;
 import lungfish.sizing.Fleet;
@@ -61,8 +60,8 @@ final class Planning {
         Optional<AirSide> air = piped.flatMap(this::airSide);
         Optional<Headroom> headroom = air.map(this::headroom);
         air.ifPresent(side -> explain(side, headroom.orElseThrow()));
-        NoiseAnswer today = keep(noiseToday());
-        NoiseAnswer planned = keep(noisePlanned(air));
+        NoiseAnswer today = keep(noiseToday(), "level of today's pumps at the listener");
+        NoiseAnswer planned = keep(noisePlanned(air), "level of the planned blower at the listener");
         Optional<BackupAnswer> backup = load(air).map(load -> backup(load));
         Optional<CostAnswer> cost = air.map(side -> cost(side));
         List<OutletPlan> outlets = new OutletPlans(setup, pumps).of(air);
@@ -116,18 +115,12 @@ final class Planning {
         Bench bench = choosing.bench(due);
         List<Candidate> candidates = choosing.ranked(bench);
         boolean recommended = !choosing.isChosen();
-        Optional<Candidate> candidate =
-                recommended ? Choosing.bestOrNearest(candidates) : Optional.of(bench.verdict(choosing.places()));
-        return candidate.flatMap(
-                chosen -> AirSide.of(setup, room, new Duty(chosen, recommended, due, clean), candidates));
+        Candidate candidate = recommended ? candidates.get(0) : bench.verdict(choosing.places());
+        return AirSide.of(setup, room, choosing, new Duty(candidate, recommended, due, clean), candidates);
     }
 
     private Headroom headroom(AirSide air) {
-        return new RoomToGrow(setup, air, asked(air).sparePa()).find();
-    }
-
-    private Asked asked(AirSide air) {
-        return new Choosing(setup, air.piped()).asked();
+        return new RoomToGrow(setup, air).find();
     }
 
     private void explain(AirSide air, Headroom headroom) {
@@ -142,13 +135,12 @@ final class Planning {
     }
 
     private NoiseAnswer noisePlanned(Optional<AirSide> air) {
-        return air.map(side -> new Choosing(setup, side.piped()).noise(side.fleet()))
-                .orElseGet(() -> Noise.at(setup.room(), List.of(), setup.catalogue()));
+        return air.map(AirSide::noise).orElseGet(() -> Noise.at(setup.room(), List.of(), setup.catalogue()));
     }
 
     /** Keeps the whys and the assumptions of a noise answer; its findings count for the planned blower only. */
-    private NoiseAnswer keep(NoiseAnswer noise) {
-        noise.why().ifPresent(whys::add);
+    private NoiseAnswer keep(NoiseAnswer noise, String figure) {
+        noise.why().ifPresent(why -> whys.add(why.named(figure)));
         assumptions.addAll(noise.assumptions());
         return noise;
     }
@@ -166,7 +158,7 @@ final class Planning {
                 .mapToDouble(each -> each.machine().kind().surgeFactor())
                 .max()
                 .orElse(1);
-        OptionalDouble essential = EssentialLoad.watts(side, asked(side).sparePa());
+        OptionalDouble essential = EssentialLoad.watts(side);
         return Optional.of(new Load(running.watts(), running.watts() * surge, essential));
     }
 
@@ -210,7 +202,7 @@ final class Planning {
         findings.addAll(OutletFindings.today(pumps));
         findings.addAll(RoomCautions.of(setup));
         air.ifPresent(side -> {
-            double sparePa = asked(side).sparePa();
+            double sparePa = side.asked().sparePa();
             findings.addAll(DutyFindings.of(setup, side.duty(), sparePa));
             findings.addAll(OutletFindings.asFiled(outlets));
             findings.addAll(PipeFindings.of(setup, side));

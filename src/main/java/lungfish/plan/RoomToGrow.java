@@ -16,19 +16,17 @@ import lungfish.sizing.Running;
 final class RoomToGrow {
     private final Setup setup;
     private final AirSide air;
-    private final double sparePa;
 
-    RoomToGrow(Setup setup, AirSide air, double sparePa) {
+    RoomToGrow(Setup setup, AirSide air) {
         this.setup = setup;
         this.air = air;
-        this.sparePa = sparePa;
     }
 
     Headroom find() {
         Needed needed = air.duty().needed();
         Needed clean = air.duty().neededClean();
         double fresh = air.fleet().freeAt(clean.pressurePa(), Wear.NEW) - clean.freeM3PerS();
-        return new Search(air.piped(), air.fleet(), needed, sparePa, this::further).find(needed, fresh);
+        return new Search(air.piped(), air.fleet(), needed, air.asked().sparePa(), this::further).find(needed, fresh);
     }
 
     private Optional<Limit.Broken> further(Running fresh) {

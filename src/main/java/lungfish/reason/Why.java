@@ -53,6 +53,11 @@ public record Why(
         inputs = List.copyOf(inputs);
     }
 
+    /** The same under another name. */
+    public Why named(String name) {
+        return new Why(name, totalSi, dimension, adding, terms, inputs, equation, source);
+    }
+
     /** What the terms add up to; equals {@link #totalSi} but for rounding. */
     public double sumSi() {
         return switch (adding) {

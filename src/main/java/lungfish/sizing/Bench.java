@@ -3,7 +3,6 @@ package lungfish.sizing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import lungfish.blower.Wear;
 import lungfish.catalogue.BlowerClass;
@@ -43,17 +42,20 @@ public final class Bench {
         return new Candidate(fleet, tired, fresh, reserve, dba, broken(fleet, fresh, gives, reserve, dba));
     }
 
-    /** All candidates, those that fit first, in the order that the keeper wishes. */
+    /**
+     * All candidates: those that fit, those that serve but for a wish (the least missed wish first), then those that do not serve, the nearest first and those of another mains last. Within the first group, in the order that the keeper wishes.
+     */
     public List<Candidate> rank(Fleet places, List<BlowerClass> classes) {
+        Comparator<Candidate> order = Comparator.comparing((Candidate each) -> !each.suitsMains())
+                .thenComparing(each -> !each.serves())
+                .thenComparingDouble(Candidate::distance)
+                .thenComparing(each -> !each.fits())
+                .thenComparingInt(each -> each.broken().size())
+                .thenComparing(wished());
         return classes.stream()
                 .map(kind -> verdict(places.as(kind)))
-                .sorted(Comparator.comparing((Candidate each) -> !each.fits()).thenComparing(wished()))
+                .sorted(order)
                 .toList();
-    }
-
-    /** The first that fits. */
-    public static Optional<Candidate> best(List<Candidate> ranked) {
-        return ranked.stream().filter(Candidate::fits).findFirst();
     }
 
     private List<Limit.Broken> broken(Fleet fleet, Running fresh, double gives, double reserve, double dba) {

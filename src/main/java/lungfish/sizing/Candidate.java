@@ -23,7 +23,26 @@ public record Candidate(
         return fleet.kind();
     }
 
+    /** Whether it serves the room and every wish. */
     public boolean fits() {
         return broken.isEmpty();
+    }
+
+    /** Whether it serves the room, be it louder or with less room to grow than is wished for. */
+    public boolean serves() {
+        return broken.stream().allMatch(each -> each.limit().isWish());
+    }
+
+    /** How far it is from serving: the sum of the shares by which it breaks limits that are no wishes. */
+    double distance() {
+        return broken.stream()
+                .filter(each -> !each.limit().isWish())
+                .mapToDouble(Limit.Broken::share)
+                .sum();
+    }
+
+    /** Whether it is made for this mains. */
+    public boolean suitsMains() {
+        return broken.stream().noneMatch(each -> each.limit() == Limit.MAINS);
     }
 }

@@ -2,6 +2,7 @@ package lungfish.sizing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import lungfish.air.FreeAir;
 import lungfish.blower.Machine;
 import lungfish.blower.Wear;
@@ -11,16 +12,54 @@ import lungfish.network.Source;
 import lungfish.room.Blower;
 
 /**
- * The machines that feed the pipe together, each at its node. Bled at its own outlet, each sees one common pressure.
- *
- * @param bleed what happens to the air that is left over; the first blower's word counts for all
+ * The machines that feed the pipe together, each at its node. Bled at its own outlet, each sees one common pressure. Their
+ * curves are worked out once, when the fleet is made.
  */
-public record Fleet(List<Placed> placed, Blower.Bleed bleed, FreeAir room) {
+public final class Fleet {
     /** A machine and the node at its outlet. */
     public record Placed(Machine machine, String node) {}
 
-    public Fleet {
-        placed = List.copyOf(placed);
+    private final List<Placed> placed;
+    private final Blower.Bleed bleed;
+    private final FreeAir room;
+    private final List<Curve> fresh;
+    private final List<Curve> tired;
+
+    /**
+     * A fleet of one machine or more.
+     *
+     * @param bleed what happens to the air that is left over; one word counts for all
+     */
+    public Fleet(List<Placed> placed, Blower.Bleed bleed, FreeAir room) {
+        this.placed = List.copyOf(placed);
+        this.bleed = bleed;
+        this.room = room;
+        this.fresh = curves(Wear.NEW);
+        this.tired = curves(Wear.TIRED);
+    }
+
+    private List<Curve> curves(Wear wear) {
+        return placed.stream().map(each -> each.machine().curve(wear, room)).toList();
+    }
+
+    public List<Placed> placed() {
+        return placed;
+    }
+
+    public Blower.Bleed bleed() {
+        return bleed;
+    }
+
+    /** The state at which this fleet's free air is counted. */
+    public FreeAir room() {
+        return room;
+    }
+
+    private Curve curve(int i, Wear wear) {
+        return switch (wear) {
+            case NEW -> fresh.get(i);
+            case TIRED -> tired.get(i);
+        };
     }
 
     /** The same places taken by machines of another class. */
@@ -44,16 +83,22 @@ public record Fleet(List<Placed> placed, Blower.Bleed bleed, FreeAir room) {
 
     /** Free air of all machines at a common gauge pressure, m³/s. */
     public double freeAt(double gaugePa, Wear wear) {
-        return placed.stream()
-                .mapToDouble(each -> each.machine().count()
-                        * each.machine().curve(wear, room).flowAt(gaugePa))
-                .sum();
+        double sum = 0;
+        for (int i = 0; i < placed.size(); i++) {
+            sum += freeAt(i, gaugePa, wear);
+        }
+        return sum;
+    }
+
+    /** Free air of the machines at one place, m³/s. */
+    public double freeAt(int place, double gaugePa, Wear wear) {
+        return placed.get(place).machine().count() * curve(place, wear).flowAt(gaugePa);
     }
 
     /** The highest pressure at which any of them still gives air, Pa. */
     public double shutPa(Wear wear) {
-        return placed.stream()
-                .mapToDouble(each -> each.machine().curve(wear, room).shutGaugePa())
+        return IntStream.range(0, placed.size())
+                .mapToDouble(i -> curve(i, wear).shutGaugePa())
                 .max()
                 .orElse(0);
     }
@@ -61,12 +106,20 @@ public record Fleet(List<Placed> placed, Blower.Bleed bleed, FreeAir room) {
     /** Watts of all machines at a common pressure. */
     public double watts(double gaugePa, Wear wear) {
         double sum = 0;
-        for (Placed each : placed) {
-            Machine machine = each.machine();
-            double flow = machine.count() * machine.curve(wear, room).flowAt(gaugePa);
-            sum += machine.watts(gaugePa, flow, room);
+        for (int i = 0; i < placed.size(); i++) {
+            sum += watts(i, gaugePa, wear);
         }
         return sum;
+    }
+
+    /** Watts of the machines at one place. */
+    public double watts(int place, double gaugePa, Wear wear) {
+        return placed.get(place).machine().watts(gaugePa, freeAt(place, gaugePa, wear), room);
+    }
+
+    /** Whether the points of every curve reach this pressure. */
+    public boolean isInside(double gaugePa, Wear wear) {
+        return IntStream.range(0, placed.size()).allMatch(i -> curve(i, wear).isInside(gaugePa));
     }
 
     /** The largest pressure that every machine bears all day, at its outlet behind filter and silencer, Pa. */

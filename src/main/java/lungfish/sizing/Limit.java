@@ -4,20 +4,27 @@ import lungfish.quantity.Dimension;
 
 /** The limits that a blower, or a growing room, may break. */
 public enum Limit {
-    FLOW(Dimension.AIR_FLOW),
-    PRESSURE(Dimension.PRESSURE),
-    RATING(Dimension.PRESSURE),
-    RESERVE(Dimension.SHARE),
-    LEAST_FLOW(Dimension.AIR_FLOW),
-    HEAT(Dimension.TEMPERATURE),
-    NOISE(Dimension.SOUND_LEVEL),
-    MAINS(Dimension.VOLTAGE),
-    RUNTIME(Dimension.DURATION);
+    MAINS(Dimension.VOLTAGE, false),
+    PRESSURE(Dimension.PRESSURE, false),
+    FLOW(Dimension.AIR_FLOW, false),
+    RATING(Dimension.PRESSURE, false),
+    LEAST_FLOW(Dimension.AIR_FLOW, false),
+    HEAT(Dimension.TEMPERATURE, false),
+    RESERVE(Dimension.SHARE, true),
+    NOISE(Dimension.SOUND_LEVEL, true),
+    RUNTIME(Dimension.DURATION, true);
 
     private final Dimension dimension;
+    private final boolean wish;
 
-    Limit(Dimension dimension) {
+    Limit(Dimension dimension, boolean wish) {
         this.dimension = dimension;
+        this.wish = wish;
+    }
+
+    /** Whether the room runs all the same when it is broken: a wish of the keeper's, not a limit of the machine. */
+    public boolean isWish() {
+        return wish;
     }
 
     public Dimension dimension() {
@@ -31,6 +38,11 @@ public enum Limit {
 
     /** A limit and by how much it is broken. */
     public record Broken(Limit limit, double foundSi, double allowedSi) {
+        /** How far beyond, as a share of what is allowed or asked. */
+        public double share() {
+            return allowedSi == 0 ? bySi() : bySi() / Math.abs(allowedSi);
+        }
+
         /** How far beyond, in the limit's own unit, never negative. */
         public double bySi() {
             return Math.abs(foundSi - allowedSi);

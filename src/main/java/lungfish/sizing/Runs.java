@@ -69,8 +69,7 @@ public final class Runs {
         double free = fleet.freeAt(gaugePa, wear);
         double watts = fleet.watts(gaugePa, wear);
         Machine first = fleet.placed().get(0).machine();
-        boolean inside = fleet.placed().stream()
-                .allMatch(each -> each.machine().curve(wear, fleet.room()).isInside(gaugePa));
+        boolean inside = fleet.isInside(gaugePa, wear);
         double bled = Math.max(0, free - neededM3PerS);
         return new Running(gaugePa, free, bled, watts, Discharge.at(first, gaugePa, free, watts, fleet.room()), inside);
     }

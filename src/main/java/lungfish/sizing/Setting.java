@@ -17,7 +17,7 @@ import lungfish.network.Tuned;
  * @param opening coarse start, 0 to 1, in twentieths: no hobby valve repeats better
  */
 public record Setting(double tapPa, double sparePa, double valveK, double opening) {
-    private static final double COARSEST = 0.05;
+    private static final double STEPS = 20;
 
     /**
      * The settings of all drops of a tuned network, run at another common pressure. With all flows the same, every node's
@@ -51,7 +51,7 @@ public record Setting(double tapPa, double sparePa, double valveK, double openin
     }
 
     private static double coarse(double opening) {
-        return Math.max(COARSEST, Math.round(opening / COARSEST) * COARSEST);
+        return Math.max(1, Math.round(opening * STEPS)) / STEPS;
     }
 
     private static double square(double x) {

@@ -56,8 +56,7 @@ public final class Trial {
         List<Drop> bleeds = new ArrayList<>();
         for (int i = 0; i < fleet.placed().size(); i++) {
             Fleet.Placed placed = fleet.placed().get(i);
-            double gives = placed.machine().count()
-                    * placed.machine().curve(wear, fleet.room()).flowAt(running.gaugePa());
+            double gives = fleet.freeAt(i, running.gaugePa(), wear);
             double bled = gives - tuned.source(i).askedM3PerS();
             if (bled > 1e-9 * gives && running.bledM3PerS() > 0) {
                 bleeds.add(bleed(conditions, placed, bled));
