@@ -12,6 +12,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
+import lungfish.quantity.Dimension;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,6 +25,12 @@ final class CatalogueFilesTest {
     @EnumSource(AssumedValue.Key.class)
     void whatARoomMayLeaveOutHasAnAssumedValue(AssumedValue.Key key) {
         assertThat(catalogue.assumed(key).source()).isNotBlank();
+    }
+
+    /** A price is shown for a kWh, not as money. */
+    @Test
+    void thePriceOfEnergyIsNoSumOfMoney() {
+        assertThat(catalogue.assumed(AssumedValue.Key.ENERGY_PRICE).dimension()).isEqualTo(Dimension.ENERGY_PRICE);
     }
 
     @Test
