@@ -9,7 +9,7 @@ final class SchemaCommand extends Command {
     /** The kinds of file that have one. */
     enum Kind {
         ROOM("room.schema.json"),
-        NETWORK("air-network.schema.json"),
+        NETWORK("network.schema.json"),
         PLAN("plan.schema.json");
 
         private final String file;

@@ -31,7 +31,7 @@ public final class Terminal {
     }
 
     private static List<Command> commands() {
-        return List.of(new SchemaCommand(), new DemosCommand(), new HelpCommand());
+        return List.of(new SolveCommand(), new SchemaCommand(), new DemosCommand(), new HelpCommand());
     }
 
     int run(String... args) {

@@ -1,0 +1,146 @@
+package lungfish.report;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import lungfish.backup.BackupAnswer;
+import lungfish.cost.Bill;
+import lungfish.cost.CostAnswer;
+import lungfish.demand.Demand;
+import lungfish.headroom.Headroom;
+import lungfish.json.JsonWriter;
+import lungfish.noise.Heard;
+import lungfish.noise.NoiseAnswer;
+import lungfish.plan.Plan;
+import lungfish.plan.Solution;
+import lungfish.quantity.Quantities;
+import lungfish.reason.Finding;
+import lungfish.reason.Severity;
+import lungfish.sizing.Limit;
+
+/**
+ * A plan as JSON, as docs/schemas/plan.schema.json says: SI units, named in the keys; what is not known is null. Where the
+ * plan has blocking findings they stand under {@code problems} too, as in every answer that fails.
+ */
+public final class PlanJson {
+    private final Plan plan;
+    private final ReasonsJson reasons;
+    private final Sentences sentences;
+
+    private PlanJson(Plan plan, Quantities quantities) {
+        Names names = new Names(plan.room());
+        this.plan = plan;
+        this.sentences = new Sentences(quantities, names);
+        this.reasons = new ReasonsJson(names, sentences);
+    }
+
+    /** The text; sentences in it are in the units of the reader. */
+    public static String text(Plan plan, Quantities quantities) {
+        return JsonWriter.text(new PlanJson(plan, quantities)::write);
+    }
+
+    private void write(JsonWriter out) {
+        out.text("format", "lungfish-plan").whole("version", 1);
+        out.text("room", plan.room().name());
+        out.maybeObjects("problems", blocking(), this::problem);
+        out.object("demand", inner -> demand(inner, plan.demand()));
+        Keys.object(out, "duty", plan.duty(), DutyJson::duty);
+        out.objects("candidates", plan.candidates(), DutyJson::candidate);
+        out.objects("outlets", plan.outlets(), OutletsJson::outlet);
+        out.objects("pumps", plan.pumps(), OutletsJson::pump);
+        Keys.object(out, "headroom", plan.headroom(), PlanJson::headroom);
+        out.object("noise", this::noise);
+        out.object("backup", inner -> backup(inner, plan.backup()));
+        out.object("cost", inner -> cost(inner, plan.cost()));
+        reasons.findings(out, plan.findings());
+        reasons.assumptions(out, plan.assumptions());
+        reasons.whys(out, plan.whys());
+        Keys.object(out, "solution", plan.solution(), PlanJson::solution);
+    }
+
+    private List<Finding> blocking() {
+        return plan.findings().stream()
+                .filter(finding -> finding.severity() == Severity.BLOCKING)
+                .toList();
+    }
+
+    private void problem(JsonWriter out, Finding finding) {
+        out.text("path", "").text("found", sentences.says(finding)).text("expected", sentences.mend(finding));
+    }
+
+    private static void demand(JsonWriter out, Demand demand) {
+        out.whole("outlets", demand.needs().size());
+        Keys.number(out, "free_air_m3_per_s", demand.totalM3PerS());
+        out.whole("planned_outlets", demand.planned().size());
+        double planned = demand.planned().stream()
+                .mapToDouble(need -> need.targetM3PerS().si())
+                .sum();
+        Keys.number(out, "planned_free_air_m3_per_s", planned);
+    }
+
+    private static void headroom(JsonWriter out, Headroom headroom) {
+        Keys.number(out, "free_air_m3_per_s", headroom.freeM3PerS());
+        Keys.number(out, "free_air_when_new_m3_per_s", headroom.freshFreeM3PerS());
+        out.whole("outlets", headroom.outlets());
+        Keys.word(out, "limit", headroom.limit().map(Limit.Broken::limit));
+        out.text("like_outlet", headroom.like().id().text())
+                .text("like_device", headroom.like().device().id());
+    }
+
+    private void noise(JsonWriter out) {
+        Keys.number(out, "today_dba", plan.today().dba());
+        Keys.number(out, "planned_dba", plan.planned().dba());
+        out.text("at", plan.planned().at());
+        heard(out, "today_machines", plan.today());
+        heard(out, "planned_machines", plan.planned());
+    }
+
+    private static void heard(JsonWriter out, String key, NoiseAnswer answer) {
+        out.flatObjects(key, answer.heard(), PlanJson::machine);
+    }
+
+    private static void machine(JsonWriter out, Heard heard) {
+        out.text("name", heard.source().name());
+        Keys.number(out, "dba", heard.dba());
+        Keys.number(out, "power_dba", heard.powerDba());
+        Keys.number(out, "distance_m", heard.distanceM());
+    }
+
+    private void backup(JsonWriter out, BackupAnswer backup) {
+        Keys.number(out, "runtime_s", backup.runtimeS());
+        Keys.number(out, "essential_runtime_s", backup.essentialRuntimeS());
+        Keys.number(out, "wished_s", backup.wishedS().si());
+        out.flatObject("battery_for_the_wish", one -> {
+            one.text("kind", backup.needed().kind().id());
+            Keys.number(one, "voltage_v", backup.needed().voltageV());
+            Keys.number(one, "charge_c", backup.needed().chargeC());
+        });
+        Keys.number(out, "alarm_pa", plan.alarmPa());
+    }
+
+    private void cost(JsonWriter out, CostAnswer cost) {
+        Keys.text(out, "currency", cost.currency());
+        out.whole("years", cost.years());
+        out.object("central", inner -> bill(inner, cost.central()));
+        Keys.object(out, "today", cost.today(), PlanJson::bill);
+        OptionalDouble payback = cost.paybackYear().isPresent()
+                ? OptionalDouble.of(cost.paybackYear().getAsInt())
+                : OptionalDouble.empty();
+        Keys.number(out, "payback_year", payback);
+        out.truth("keep_pumps", plan.keepPumps());
+    }
+
+    private static void bill(JsonWriter out, Bill bill) {
+        Keys.number(out, "energy_per_year", bill.energyPerYear());
+        Keys.number(out, "purchase", bill.purchase());
+        Keys.number(out, "energy", bill.energy());
+        Keys.number(out, "wear_parts", bill.wearParts());
+        Keys.number(out, "replacements", bill.replacements());
+        Keys.number(out, "total", bill.total());
+    }
+
+    private static void solution(JsonWriter out, Solution solution) {
+        Keys.number(out, "mass_imbalance", solution.massImbalance());
+        Keys.number(out, "residual_pa", solution.residualPa());
+        out.whole("iterations", solution.iterations());
+    }
+}
