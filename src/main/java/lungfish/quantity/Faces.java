@@ -8,6 +8,9 @@ import lungfish.quantity.Face.Steps;
 
 /** Which units each dimension is shown in, and with how many figures. */
 final class Faces {
+    /** Smaller things are told in pints: the jar that one times. */
+    private static final double HALF_A_GALLON_M3 = Units.GAL.toSi(0.5);
+
     private Faces() {}
 
     static Face of(Dimension dimension, DisplayUnits units) {
@@ -48,7 +51,7 @@ final class Faces {
             case ALTITUDE -> Steps.of(Units.FT, typed(0));
             case TEMPERATURE -> Steps.of(Units.FAHRENHEIT, typed(0));
             case TEMPERATURE_RISE -> Steps.of(Units.FAHRENHEIT_STEP, typed(1));
-            case VOLUME -> Steps.of(Units.GAL, typed(2));
+            case VOLUME -> Steps.of(Units.PT, typed(2), HALF_A_GALLON_M3, Units.GAL, typed(2));
             case MASS -> Steps.of(Units.OZ, typed(2), Units.LB.siPerUnit(), Units.LB, typed(1));
             case SPEED -> Steps.of(Units.FT_PER_S, live(1));
             case FLOOR_LOAD -> Steps.of(Units.LB_PER_FT2, live(1));

@@ -47,11 +47,13 @@ public final class Names {
     private static String unnamed(PartId part) {
         return switch (part.kind()) {
             case ROOM -> "the room";
-            case INVERTER -> "the inverter";
-            case ALARM -> "the alarm";
             case NETWORK -> part.id().isEmpty() ? "the network" : part.id();
             case OWN_CLASS -> part.id();
-            default -> (part.kind().name().toLowerCase(Locale.ROOT) + " " + part.id()).strip();
+            default -> unnamed(part.kind().name().toLowerCase(Locale.ROOT), part.id());
         };
+    }
+
+    private static String unnamed(String kind, String id) {
+        return id.isEmpty() || id.equals(kind) ? "the " + kind : kind + " " + id;
     }
 }

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import lungfish.demand.Need;
 import lungfish.json.JsonWriter;
+import lungfish.network.DropFlow;
 import lungfish.plan.OutletPlan;
 import lungfish.sizing.PumpDuty;
 import lungfish.sizing.Setting;
@@ -24,8 +25,8 @@ final class OutletsJson {
         Keys.number(out, "target_m3_per_s", need.targetM3PerS().si());
         Keys.number(out, "most_m3_per_s", need.mostM3PerS());
         Keys.number(out, "predicted_m3_per_s", outlet.predictedM3PerS());
-        Keys.number(out, "as_set_m3_per_s", outlet.asSetM3PerS());
-        Keys.word(out, "as_set_state", outlet.asSetState());
+        Keys.number(out, "as_set_m3_per_s", of(outlet.asSet(), DropFlow::freeM3PerS));
+        Keys.word(out, "as_set_state", outlet.asSet().map(DropFlow::state));
         Keys.number(out, "today_m3_per_s", outlet.todayM3PerS());
         Keys.number(out, "tap_pressure_pa", of(outlet.setting(), Setting::tapPa));
         Keys.number(out, "spare_pressure_pa", of(outlet.setting(), Setting::sparePa));
@@ -36,8 +37,8 @@ final class OutletsJson {
                 .truth("index", outlet.index());
     }
 
-    private static OptionalDouble of(Optional<Setting> setting, ToDoubleFunction<Setting> figure) {
-        return setting.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(figure.applyAsDouble(setting.get()));
+    private static <T> OptionalDouble of(Optional<T> holder, ToDoubleFunction<T> figure) {
+        return holder.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(figure.applyAsDouble(holder.get()));
     }
 
     static void pump(JsonWriter out, PumpDuty pump) {

@@ -1,8 +1,9 @@
 package lungfish.report;
 
-import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import lungfish.backup.BackupAnswer;
+import lungfish.backup.Needed;
 import lungfish.cost.Bill;
 import lungfish.cost.CostAnswer;
 import lungfish.demand.Demand;
@@ -13,8 +14,6 @@ import lungfish.noise.NoiseAnswer;
 import lungfish.plan.Plan;
 import lungfish.plan.Solution;
 import lungfish.quantity.Quantities;
-import lungfish.reason.Finding;
-import lungfish.reason.Severity;
 import lungfish.sizing.Limit;
 
 /**
@@ -24,13 +23,11 @@ import lungfish.sizing.Limit;
 public final class PlanJson {
     private final Plan plan;
     private final ReasonsJson reasons;
-    private final Sentences sentences;
 
     private PlanJson(Plan plan, Quantities quantities) {
         Names names = new Names(plan.room());
         this.plan = plan;
-        this.sentences = new Sentences(quantities, names);
-        this.reasons = new ReasonsJson(names, sentences);
+        this.reasons = new ReasonsJson(names, new Sentences(quantities, names));
     }
 
     /** The text; sentences in it are in the units of the reader. */
@@ -41,7 +38,7 @@ public final class PlanJson {
     private void write(JsonWriter out) {
         out.text("format", "lungfish-plan").whole("version", 1);
         out.text("room", plan.room().name());
-        out.maybeObjects("problems", blocking(), this::problem);
+        reasons.problems(out, plan.findings());
         out.object("demand", inner -> demand(inner, plan.demand()));
         Keys.object(out, "duty", plan.duty(), DutyJson::duty);
         out.objects("candidates", plan.candidates(), DutyJson::candidate);
@@ -49,22 +46,12 @@ public final class PlanJson {
         out.objects("pumps", plan.pumps(), OutletsJson::pump);
         Keys.object(out, "headroom", plan.headroom(), PlanJson::headroom);
         out.object("noise", this::noise);
-        out.object("backup", inner -> backup(inner, plan.backup()));
-        out.object("cost", inner -> cost(inner, plan.cost()));
+        out.object("backup", this::backup);
+        Keys.object(out, "cost", plan.cost(), this::cost);
         reasons.findings(out, plan.findings());
         reasons.assumptions(out, plan.assumptions());
         reasons.whys(out, plan.whys());
         Keys.object(out, "solution", plan.solution(), PlanJson::solution);
-    }
-
-    private List<Finding> blocking() {
-        return plan.findings().stream()
-                .filter(finding -> finding.severity() == Severity.BLOCKING)
-                .toList();
-    }
-
-    private void problem(JsonWriter out, Finding finding) {
-        out.text("path", "").text("found", sentences.says(finding)).text("expected", sentences.mend(finding));
     }
 
     private static void demand(JsonWriter out, Demand demand) {
@@ -105,16 +92,22 @@ public final class PlanJson {
         Keys.number(out, "distance_m", heard.distanceM());
     }
 
-    private void backup(JsonWriter out, BackupAnswer backup) {
-        Keys.number(out, "runtime_s", backup.runtimeS());
-        Keys.number(out, "essential_runtime_s", backup.essentialRuntimeS());
-        Keys.number(out, "wished_s", backup.wishedS().si());
-        out.flatObject("battery_for_the_wish", one -> {
-            one.text("kind", backup.needed().kind().id());
-            Keys.number(one, "voltage_v", backup.needed().voltageV());
-            Keys.number(one, "charge_c", backup.needed().chargeC());
-        });
+    private void backup(JsonWriter out) {
+        Optional<BackupAnswer> backup = plan.backup();
+        Keys.number(out, "runtime_s", backup.map(BackupAnswer::runtimeS).orElse(OptionalDouble.empty()));
+        Keys.number(
+                out,
+                "essential_runtime_s",
+                backup.map(BackupAnswer::essentialRuntimeS).orElse(OptionalDouble.empty()));
+        Keys.object(out, "battery_for_the_wish", backup.map(BackupAnswer::needed), PlanJson::battery);
         Keys.number(out, "alarm_pa", plan.alarmPa());
+    }
+
+    private static void battery(JsonWriter out, Needed needed) {
+        out.text("kind", needed.kind().id());
+        Keys.number(out, "voltage_v", needed.voltageV());
+        Keys.number(out, "charge_c", needed.chargeC());
+        Keys.number(out, "runtime_s", needed.forS());
     }
 
     private void cost(JsonWriter out, CostAnswer cost) {

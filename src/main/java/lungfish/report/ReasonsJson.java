@@ -7,6 +7,7 @@ import lungfish.reason.Assumption;
 import lungfish.reason.Finding;
 import lungfish.reason.Origin;
 import lungfish.reason.PartId;
+import lungfish.reason.Severity;
 import lungfish.reason.Why;
 
 /** Findings, assumptions and whys as JSON: the values, and the sentences that a reader would see. */
@@ -17,6 +18,16 @@ final class ReasonsJson {
     ReasonsJson(Names names, Sentences sentences) {
         this.names = names;
         this.sentences = sentences;
+    }
+
+    /** What fails a plan, as every failure is told; nothing where it works. */
+    void problems(JsonWriter out, List<Finding> findings) {
+        List<Finding> blocking = findings.stream()
+                .filter(finding -> finding.severity() == Severity.BLOCKING)
+                .toList();
+        out.maybeObjects("problems", blocking, (one, finding) -> one.text("path", "")
+                .text("found", sentences.says(finding))
+                .text("expected", sentences.mend(finding)));
     }
 
     void findings(JsonWriter out, List<Finding> findings) {

@@ -43,7 +43,10 @@ public final class Sentences {
 
     /** "room temperature: 22 °C assumed, because …". */
     public String says(Assumption assumption) {
-        String of = assumption.where().equals(PartId.ROOM) ? "" : " of " + names.of(assumption.where());
+        String name = names.of(assumption.where());
+        boolean isPlain =
+                assumption.where().equals(PartId.ROOM) || assumption.what().contains(name);
+        String of = isPlain ? "" : " of " + name;
         return assumption.what() + of + ": " + quantities.show(assumption.si(), assumption.dimension()) + " ("
                 + assumption.because() + ")";
     }

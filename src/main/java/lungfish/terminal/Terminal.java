@@ -31,7 +31,15 @@ public final class Terminal {
     }
 
     private static List<Command> commands() {
-        return List.of(new SolveCommand(), new SchemaCommand(), new DemosCommand(), new HelpCommand());
+        return List.of(
+                new PlanCommand(),
+                new CheckCommand(),
+                new BlowersCommand(),
+                new NetworkCommand(),
+                new SolveCommand(),
+                new SchemaCommand(),
+                new DemosCommand(),
+                new HelpCommand());
     }
 
     int run(String... args) {

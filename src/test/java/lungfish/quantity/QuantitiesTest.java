@@ -82,6 +82,7 @@ final class QuantitiesTest {
         0.004; BORE; 0.157 in
         298.15; TEMPERATURE; 77 °F
         0.2839; VOLUME; 75 gal
+        0.000473; VOLUME; 1 pt
         0.0125; MASS; 0.44 oz
         0.9; MASS; 2 lb
         2000; FLOOR_LOAD; 41.8 lb/ft²
