@@ -24,6 +24,9 @@ import lungfish.network.Curve;
 final class Corrected {
     private static final int HALVINGS = 60;
 
+    /** Pieces into which each stretch between two points is cut where filter or silencer bend the curve. */
+    private static final int BETWEEN = 4;
+
     private final Machine machine;
     private final BlowerClass kind;
     private final FreeAir room;
@@ -49,7 +52,7 @@ final class Corrected {
 
     Curve curve() {
         List<Curve.Point> points = new ArrayList<>();
-        for (Curve.Point point : raw.points()) {
+        for (Curve.Point point : sampled()) {
             Curve.Point behind = behindAccessories(point);
             if (behind.gaugePa() >= 0) {
                 points.add(behind);
@@ -59,6 +62,24 @@ final class Corrected {
             points.add(0, behindAccessories(freePoint()));
         }
         return Curve.of(points);
+    }
+
+    /** The points; between them some more where something bends the curve, so that the bend is not lost. */
+    private List<Curve.Point> sampled() {
+        List<Curve.Point> points = raw.points();
+        if (machine.accessories().fitted().isEmpty()) {
+            return points;
+        }
+        List<Curve.Point> more = new ArrayList<>(List.of(points.get(0)));
+        for (int i = 1; i < points.size(); i++) {
+            double from = points.get(i - 1).gaugePa();
+            double step = (points.get(i).gaugePa() - from) / BETWEEN;
+            for (int j = 1; j < BETWEEN; j++) {
+                more.add(at(from + j * step));
+            }
+            more.add(points.get(i));
+        }
+        return more;
     }
 
     private Curve.Point behindAccessories(Curve.Point point) {

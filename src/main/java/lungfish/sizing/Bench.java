@@ -43,14 +43,14 @@ public final class Bench {
     }
 
     /**
-     * All candidates: those that fit, those that serve but for a wish (the least missed wish first), then those that do not serve, the nearest first and those of another mains last. Within the first group, in the order that the keeper wishes.
+     * All candidates: those that fit, those that serve but for a wish (rather too loud than no room to grow), then those that do not serve, the nearest first and those of another mains last. Within the first group, in the order that the keeper wishes.
      */
     public List<Candidate> rank(Fleet places, List<BlowerClass> classes) {
         Comparator<Candidate> order = Comparator.comparing((Candidate each) -> !each.suitsMains())
                 .thenComparing(each -> !each.serves())
                 .thenComparingDouble(Candidate::distance)
                 .thenComparing(each -> !each.fits())
-                .thenComparingInt(each -> each.broken().size())
+                .thenComparing(Candidate::lacksReserve)
                 .thenComparing(wished());
         return classes.stream()
                 .map(kind -> verdict(places.as(kind)))

@@ -41,6 +41,11 @@ public record Candidate(
                 .sum();
     }
 
+    /** Whether it leaves less room to grow than is wished for. */
+    boolean lacksReserve() {
+        return broken.stream().anyMatch(each -> each.limit() == Limit.RESERVE);
+    }
+
     /** Whether it is made for this mains. */
     public boolean suitsMains() {
         return broken.stream().noneMatch(each -> each.limit() == Limit.MAINS);

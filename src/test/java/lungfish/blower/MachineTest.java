@@ -1,0 +1,151 @@
+package lungfish.blower;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import lungfish.air.FreeAir;
+import lungfish.catalogue.AccessoryClass;
+import lungfish.catalogue.BlowerClass;
+import lungfish.catalogue.BlowerClass.CurvePoint;
+import lungfish.network.Curve;
+import lungfish.reason.PartId;
+import org.junit.jupiter.api.Test;
+
+/** A machine whose curve is a straight line: 100 L/min open, nothing at 20 kPa; 40 W open, 60 W shut. */
+public final class MachineTest {
+    private static final double L_PER_MIN = 1e-3 / 60;
+    private static final FreeAir SEA_LEVEL = FreeAir.at(0, 293.15);
+    private static final double PASCAL = 1e-6;
+
+    /** That class, of a kind. */
+    public static BlowerClass straight(String id, BlowerClass.Kind kind) {
+        return new BlowerClass(
+                id,
+                id,
+                kind,
+                50 * L_PER_MIN,
+                10_000,
+                List.of(new CurvePoint(0, 100 * L_PER_MIN, 40), new CurvePoint(20_000, 0, 60)),
+                15_000,
+                Optional.of(new BlowerClass.Level(42, 1)),
+                0.018,
+                100,
+                200,
+                30,
+                1e8,
+                3e8,
+                0.8,
+                0,
+                0.3,
+                1.5,
+                OptionalDouble.of(230),
+                OptionalDouble.of(50),
+                "made up for a test");
+    }
+
+    private static Machine machine(BlowerClass.Kind kind, AccessoryClass... fitted) {
+        return new Machine(
+                "m",
+                PartId.ROOM,
+                straight("straight", kind),
+                1,
+                new Accessories(List.of(fitted)),
+                OptionalDouble.empty());
+    }
+
+    private static AccessoryClass accessory(AccessoryClass.Kind kind, double pascalAt100LPerMin) {
+        double full = 100 * L_PER_MIN;
+        return new AccessoryClass("x", "x", kind, pascalAt100LPerMin / (full * full), 10, 5, "made up for a test");
+    }
+
+    @Test
+    void aTiredMachineMovesItsTiredShareAtEveryPressure() {
+        Machine machine = machine(BlowerClass.Kind.LINEAR_PISTON);
+
+        Curve tired = machine.curve(Wear.TIRED, SEA_LEVEL);
+
+        assertThat(tired.flowAt(10_000)).isEqualTo(0.8 * 50 * L_PER_MIN, within(1e-12));
+    }
+
+    @Test
+    void aSideChannelMakesPressureInProportionToTheDensityOfItsAir() {
+        FreeAir mountain = new FreeAir(0.8 * 101_325, 293.15);
+
+        Curve curve = machine(BlowerClass.Kind.SIDE_CHANNEL).curve(Wear.NEW, mountain);
+
+        assertThat(curve.shutGaugePa()).isEqualTo(0.8 * 20_000, within(PASCAL));
+    }
+
+    @Test
+    void aPistonPushesAsHardOnAMountain() {
+        FreeAir mountain = new FreeAir(0.8 * 101_325, 293.15);
+
+        assertThat(machine(BlowerClass.Kind.LINEAR_PISTON)
+                        .curve(Wear.NEW, mountain)
+                        .flowAt(10_000))
+                .isEqualTo(50 * L_PER_MIN, within(1e-12));
+    }
+
+    @Test
+    void aSilencerTakesItsLossOffThePressure() {
+        Machine silenced = machine(BlowerClass.Kind.LINEAR_PISTON, accessory(AccessoryClass.Kind.OUTLET_SILENCER, 400));
+
+        // at 50 L/min, half of 100, it takes a quarter of 400 Pa: what stood at 10 000 Pa stands at 9 900
+        assertThat(silenced.curve(Wear.NEW, SEA_LEVEL).pressureAt(50 * L_PER_MIN))
+                .isEqualTo(9_900, within(1.0));
+    }
+
+    @Test
+    void anInletFilterAlsoThinsTheAirThatIsDrawn() {
+        Machine filtered = machine(BlowerClass.Kind.LINEAR_PISTON, accessory(AccessoryClass.Kind.INLET_FILTER, 400));
+
+        // bare: 100 L/min (1 − p/20 kPa). At 9 900 Pa outlet and 100 Pa inlet loss the machine works against 10 000 Pa:
+        // 50 L/min of air that is thinner by 100/101 325
+        assertThat(filtered.curve(Wear.NEW, SEA_LEVEL).flowAt(9_900))
+                .isEqualTo(50 * L_PER_MIN * (1 - 100 / 101_325.0), within(50 * L_PER_MIN * 1e-4));
+    }
+
+    @Test
+    void behindAFilterTheCurveStillBeginsAtTheOpenEnd() {
+        Machine filtered = machine(BlowerClass.Kind.LINEAR_PISTON, accessory(AccessoryClass.Kind.INLET_FILTER, 400));
+
+        assertThat(filtered.curve(Wear.NEW, SEA_LEVEL).points().get(0).gaugePa())
+                .isEqualTo(0, within(PASCAL));
+    }
+
+    @Test
+    void warmIntakeAirIsLessFreeAirOfTheRoom() {
+        Machine attic = new Machine(
+                "m",
+                PartId.ROOM,
+                straight("straight", BlowerClass.Kind.LINEAR_PISTON),
+                1,
+                Accessories.NONE,
+                OptionalDouble.of(313.15));
+
+        assertThat(attic.curve(Wear.NEW, SEA_LEVEL).flowAt(0))
+                .isEqualTo(100 * L_PER_MIN * 293.15 / 313.15, within(1e-12));
+    }
+
+    @Test
+    void wattsGoStraightBetweenThePoints() {
+        Machine machine = machine(BlowerClass.Kind.LINEAR_PISTON);
+
+        assertThat(machine.watts(5_000, 75 * L_PER_MIN, SEA_LEVEL)).isEqualTo(45, within(1e-9));
+    }
+
+    @Test
+    void theCoolEndIsAdiabaticAndTheHotEndKeepsEveryWatt() {
+        Machine machine = machine(BlowerClass.Kind.LINEAR_PISTON);
+
+        Discharge discharge = Discharge.at(machine, 10_000, 50 * L_PER_MIN, 50, SEA_LEVEL);
+
+        // reference page on air flow, §7: a rise of 8.0 K at 10 kPa from 20 °C at sea level
+        assertThat(discharge.coolK() - 293.15).isEqualTo(8.0, within(0.1));
+        // 50 W into 50 L/min × 1.2041 kg/m³ = 1.0034e-3 kg/s of 1005 J/(kg K): 49.6 K
+        assertThat(discharge.hotK() - 293.15).isEqualTo(49.6, within(0.1));
+    }
+}
