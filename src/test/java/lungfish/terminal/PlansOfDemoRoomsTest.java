@@ -1,0 +1,135 @@
+package lungfish.terminal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.JsonSchema;
+import com.networknt.schema.JsonSchemaFactory;
+import com.networknt.schema.SpecVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What the terminal says of every demo room. */
+final class PlansOfDemoRoomsTest {
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    /** A place in a sentence that nothing filled. */
+    private static final String UNFILLED = "\\{\\w+}";
+
+    static List<String> demoRooms() {
+        return Input.DEMOS;
+    }
+
+    private static JsonSchema schema(String name) {
+        return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+                .getSchema(Path.of("docs/schemas", name).toUri());
+    }
+
+    private static void assertFits(String schema, String json) throws IOException {
+        assertThat(schema(schema).validate(JSON.readTree(json))).isEmpty();
+    }
+
+    @Test
+    void everyRoomInTheFolderIsADemo() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("demo-rooms"))) {
+            assertThat(files.map(file -> file.getFileName().toString().replace(".room.json", "")))
+                    .containsExactlyInAnyOrderElementsOf(Input.DEMOS);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("demoRooms")
+    void noSentenceHasAnEmptyPlace(String room) {
+        for (String units : List.of("us", "metric")) {
+            assertThat(Said.by("plan", room, "--why", "--units", units).out()).doesNotContainPattern(UNFILLED);
+            assertThat(Said.by("check", room, "--units", units).out()).doesNotContainPattern(UNFILLED);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("demoRooms")
+    void noFigureIsNotANumber(String room) {
+        assertThat(Said.by("plan", room, "--why").out()).doesNotContain("NaN", "unknown", "Infinity");
+    }
+
+    @ParameterizedTest
+    @MethodSource("demoRooms")
+    void thePlanFitsItsSchema(String room) throws IOException {
+        assertFits("plan.schema.json", Said.by("plan", room, "--json").out());
+    }
+
+    @ParameterizedTest
+    @MethodSource("demoRooms")
+    void theNetworkFitsItsSchemaAndIsSolved(String room, @TempDir Path folder) throws IOException {
+        String network = Said.by("network", room, "--json").out();
+        assertFits("network.schema.json", network);
+        Path file = Files.writeString(folder.resolve("network.json"), network);
+        Said solved = Said.by("solve", file.toString(), "--json");
+        assertThat(solved.exit()).isEqualTo(Exit.FINE);
+        assertThat(JSON.readTree(solved.out()).at("/as_set/ok").asBoolean()).isTrue();
+        assertThat(JSON.readTree(solved.out()).at("/tuned/ok").asBoolean()).isTrue();
+    }
+
+    /** The plan's figure with valves as filed, and what 'solve' makes of the network that the plan gives away. */
+    @ParameterizedTest
+    @MethodSource("demoRooms")
+    void whoeverSolvesTheNetworkFindsThePlansFigures(String room, @TempDir Path folder) throws IOException {
+        double warmAndColdStartsAgree = 1e-6;
+        Path file = Files.writeString(
+                folder.resolve("network.json"),
+                Said.by("network", room, "--json").out());
+        JsonNode drops = JSON.readTree(Said.by("solve", file.toString(), "--json", "--mode", "as-set")
+                        .out())
+                .at("/as_set/drops");
+        for (JsonNode outlet :
+                JSON.readTree(Said.by("plan", room, "--json").out()).get("outlets")) {
+            double planned = outlet.get("as_set_m3_per_s").asDouble();
+            double solved = drops.get(outlet.get("id").asText()).get("free_m3s").asDouble();
+            assertThat(solved).isCloseTo(planned, within(warmAndColdStartsAgree * planned + 1e-15));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"plan", "check", "blowers", "network"})
+    void runTwiceItSaysTheSame(String command) {
+        assertThat(Said.by(command, "garage-killifish", "--json"))
+                .isEqualTo(Said.by(command, "garage-killifish", "--json"));
+        assertThat(Said.by(command, "garage-killifish")).isEqualTo(Said.by(command, "garage-killifish"));
+    }
+
+    @ParameterizedTest
+    @MethodSource("demoRooms")
+    void theExitCodeTellsABlockedPlan(String room) throws IOException {
+        Said said = Said.by("plan", room, "--json");
+        boolean isBlocked = JSON.readTree(said.out()).has("problems");
+        assertThat(said.exit()).isEqualTo(isBlocked ? Exit.BLOCKED : Exit.FINE);
+    }
+
+    @ParameterizedTest
+    @MethodSource("demoRooms")
+    void everyWhyAddsUp(String room) throws IOException {
+        double ofTheFigure = 1e-9;
+        for (JsonNode why : JSON.readTree(Said.by("plan", room, "--json").out()).get("whys")) {
+            if (why.get("adding").asText().equals("sum")) {
+                double sum = 0;
+                for (JsonNode term : why.get("terms")) {
+                    sum += term.get("si").asDouble();
+                }
+                double total = why.get("total_si").asDouble();
+                assertThat(sum)
+                        .as(why.get("figure").asText())
+                        .isCloseTo(total, within(Math.abs(total) * ofTheFigure + 1e-12));
+            }
+        }
+    }
+}
