@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
 import lungfish.catalogue.Catalogue;
 import lungfish.catalogue.CatalogueFiles;
 import lungfish.json.Problem;
@@ -100,6 +101,17 @@ final class RoomFileTest {
             byte[] cut = Arrays.copyOf(whole, length);
             assertThat(new RoomReader(CATALOGUE).read(cut).problems()).hasSize(1);
         }
+    }
+
+    @Property(tries = 1000)
+    void noDamageMakesTheReaderFail(@ForAll Random random) {
+        byte[] bytes = RoomWriter.bytes(Rooms.small());
+        for (int i = random.nextInt(6); i >= 0; i--) {
+            bytes[random.nextInt(bytes.length)] =
+                    "{}[]\",:0-e\\u \n".getBytes(StandardCharsets.UTF_8)[random.nextInt(14)];
+        }
+        Reading<Room> reading = new RoomReader(CATALOGUE).read(bytes);
+        assertThat(reading.value().isPresent()).isEqualTo(reading.problems().isEmpty());
     }
 
     @Test
