@@ -18,6 +18,7 @@ import lungfish.catalogue.CatalogueFiles;
 import lungfish.reason.Assumption;
 import lungfish.reason.Code;
 import lungfish.reason.Finding;
+import lungfish.reason.Why;
 import lungfish.room.Backup;
 import lungfish.room.Backup.Battery;
 import lungfish.room.Backup.Inverter;
@@ -231,6 +232,47 @@ final class BatteryRuntimeTest {
         Circuit lamps = new Circuit(new CircuitId("c1"), "Lamps", Optional.of(true), Optional.of(false));
         assertThat(codes(aRoom().with(lamps).with(aBlower("b").circuit("c1")).build()))
                 .doesNotContain(Code.SHARED_CIRCUIT);
+    }
+
+    @Test
+    void aCircuitWithoutTheBlowerIsNoShared() {
+        Circuit heaters = new Circuit(new CircuitId("c1"), "Heaters", Optional.of(true), Optional.of(true));
+        Room room = aRoom().with(heaters).with(aBlower("b")).build();
+        assertThat(codes(room)).doesNotContain(Code.SHARED_CIRCUIT);
+    }
+
+    @Test
+    void racksThatAreOnlyPlannedDoNotFailFirst() {
+        Room room = aRoom().with(aRack("A").planned().shelf(0.5, aTank("cone").survivalS(1200)))
+                .build();
+        assertThat(codes(room)).doesNotContain(Code.FAILS_FIRST);
+    }
+
+    @Test
+    void aPlannedBlowerAloneIsNoBackup() {
+        assertThat(codes(aRoom().with(aBlower("b")).build())).contains(Code.NO_BACKUP);
+    }
+
+    @Test
+    void anOutletThatIsNotEssentialDoesNotCountAsMarked() {
+        Room room = aRoom().with(aRack("A").shelf(0.5, aTank("T").with(anOutlet("o"))))
+                .with(backup(battery("lifepo4", 1, 12.8, 100, 298, 1)))
+                .build();
+        assertThat(codes(room)).contains(Code.ESSENTIALS_NOT_MARKED);
+    }
+
+    @Test
+    void aGeneratorIsABackupWithACaution() {
+        Backup backup = new Backup(List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(true));
+        assertThat(codes(roomOf(backup))).containsExactly(Code.GENERATOR);
+    }
+
+    @Test
+    void theWhyNamesWhatWentIn() {
+        BackupAnswer answer = answer(roomOf(backup(battery("lead-sealed", 1, 12, 50, 283, 0.8))), SIXTY_WATTS);
+        assertThat(answer.why().orElseThrow().inputs())
+                .extracting(Why.Input::si)
+                .containsExactly(60.0, 0.9, 5.0, 12 * 50 * HOUR_S, 0.5, 283.0, 0.8, 1.15, 20 * HOUR_S);
     }
 
     @Property

@@ -125,6 +125,24 @@ final class CostTest {
         assertThat(said(typed)).noneMatch(what -> what.startsWith("age of a pump"));
     }
 
+    /** By hand: life 4 years, 5 old: one is behind it; to 15 years two more come, at 8 and 12; rebuilds at 5.5, 7, 9.5, 11, 13.5, 15. */
+    @Test
+    void whatLiesBehindIsNotPaidAgain() {
+        Running old = machines("small-diaphragm-5", 1, 6, OptionalDouble.of(5 * YEAR_S));
+        Bill bill =
+                cost(central("linear-piston-80", 60, 0), List.of(old)).today().orElseThrow();
+        assertThat(bill.replacements()).isCloseTo(2 * 22.5, within(ROUNDING));
+        assertThat(bill.wearParts()).isCloseTo(6 * 5, within(ROUNDING));
+    }
+
+    @Test
+    void anUnknownPriceOfEnergyIsAssumedAndSaid() {
+        Central central = central("linear-piston-80", 60, 0);
+        assertThat(said(Cost.of(aRoom().build(), catalogue, central, List.of())))
+                .contains("price of a kWh");
+        assertThat(said(cost(central, List.of()))).doesNotContain("price of a kWh");
+    }
+
     @Property
     void moreWattsNeverCostLess(
             @ForAll @DoubleRange(min = 1, max = 500) double watts,

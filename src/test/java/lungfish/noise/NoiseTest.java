@@ -21,6 +21,7 @@ import lungfish.room.Listener;
 import lungfish.room.Point;
 import lungfish.room.Room;
 import lungfish.room.RoomBuilder;
+import lungfish.room.Shell;
 import lungfish.room.Wishes;
 import org.junit.jupiter.api.Test;
 
@@ -113,6 +114,55 @@ final class NoiseTest {
     }
 
     @Test
+    void aMachineOutsideWhoseWallIsUnknownStandsBehindAnAssumedOne() {
+        Room room = heardFrom(3, 2, 0).build();
+        NoiseAnswer answer = at(room, source(aBlower("b").at(7, 2, 0).outside()));
+        assertThat(answer.heard().get(0).reductionDb()).isCloseTo(33, within(ROUNDING_DB));
+        assertThat(answer.heard().get(0).directivity()).isEqualTo(2);
+        assertThat(said(answer)).anyMatch(what -> what.startsWith("what the wall between"));
+    }
+
+    @Test
+    void aDoorInTheWallIsAssumedHollowAndSaid() {
+        Shell shell = new Shell(6, 4, 2.4, OptionalDouble.empty(), List.of(new Shell.Door(6, 1, 0.8)), List.of());
+        NoiseAnswer answer = at(
+                heardFrom(3, 2, 0).with(shell).build(),
+                source(aBlower("b").at(7, 2, 0).outside()));
+        assertThat(said(answer)).contains("what a door takes off the sound", "height of a door");
+    }
+
+    @Test
+    void whatIsTypedIsNotAssumed() {
+        Shell shell = new Shell(6, 4, 2.4, OptionalDouble.of(0.2), List.of(), List.of());
+        Wishes wishes = wishing(50);
+        Room room = heardFrom(3, 2, 0).with(shell).with(wishes).build();
+        assertThat(at(room, source(aBlower("b").at(1, 2, 0))).assumptions()).isEmpty();
+    }
+
+    @Test
+    void anUnwishedLevelIsAssumedAndSaid() {
+        Room room = heardFrom(3, 2, 0).build();
+        assertThat(said(at(room, source(aBlower("b").at(1, 2, 0))))).contains("level that the listener will bear");
+    }
+
+    @Test
+    void anEarOnTheMachineIsNoInfinity() {
+        Room room = heardFrom(1, 2, 0).build();
+        assertThat(at(room, source(aBlower("b").at(1, 2, 0))).heard().get(0).distanceM())
+                .isEqualTo(0.3);
+    }
+
+    @Test
+    void aMachineInMidAirIsBesideNoWall() {
+        Room room = heardFrom(3, 2, 0).build();
+        NoiseAnswer answer = at(
+                room,
+                source(aBlower("air").at(3, 2, 1.2)),
+                source(aBlower("far").at(5.8, 2, 2.3)));
+        assertThat(answer.heard()).extracting(Heard::directivity).containsExactly(1.0, 4.0);
+    }
+
+    @Test
     void whereNobodySitsAListenerIsAssumedAndSaid() {
         Room room = aRoom().build();
         NoiseAnswer answer = at(room, source(aBlower("b").at(1, 2, 0)));
@@ -136,15 +186,7 @@ final class NoiseTest {
 
     @Test
     void louderThanWishedIsAFinding() {
-        Room room = heardFrom(3, 2, 0)
-                .with(new Wishes(
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        OptionalDouble.of(40),
-                        OptionalDouble.empty(),
-                        OptionalDouble.empty(),
-                        List.of()))
-                .build();
+        Room room = heardFrom(3, 2, 0).with(wishing(40)).build();
         assertThat(at(room, source(aBlower("b").at(1, 2, 0))).findings())
                 .extracting(Finding::code)
                 .containsExactly(Code.LOUDER_THAN_WISHED);
@@ -162,6 +204,20 @@ final class NoiseTest {
 
     private static RoomBuilder heardFrom(double xM, double yM, double zM) {
         return aRoom().with(new Listener("chair", new Point(xM, yM, zM), Optional.empty()));
+    }
+
+    private static Wishes wishing(double loudestDba) {
+        return new Wishes(
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(loudestDba),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                List.of());
+    }
+
+    private static List<String> said(NoiseAnswer answer) {
+        return answer.assumptions().stream().map(Assumption::what).toList();
     }
 
     private SoundSource source(BlowerBuilder blower) {

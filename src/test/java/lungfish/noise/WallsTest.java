@@ -65,6 +65,20 @@ final class WallsTest {
         assertThat(between.assumedDb(Optional.of(new Point(3, 2, 3)))).isCloseTo(33, within(1e-9));
     }
 
+    /**
+     * By hand: 1.6 m² of door pass 1.6 · 10⁻¹·⁹ = 0.02014. A short wall of 9.6 m² passes with it 0.02415, 26.0 dB; a long one
+     * of 14.4 m² 0.02656, 27.3 dB.
+     */
+    @Test
+    void eachSideHasItsOwnDoors() {
+        Shell left = new Shell(6, 4, 2.4, OptionalDouble.empty(), List.of(new Shell.Door(0, 1, 0.8)), List.of());
+        Shell back = new Shell(6, 4, 2.4, OptionalDouble.empty(), List.of(new Shell.Door(2, 4, 0.8)), List.of());
+        assertThat(new Between(left, catalogue).assumedDb(Optional.of(new Point(-0.5, 2, 0))))
+                .isCloseTo(26.0, within(0.1));
+        assertThat(new Between(back, catalogue).assumedDb(Optional.of(new Point(3, 4.5, 0))))
+                .isCloseTo(27.3, within(0.1));
+    }
+
     @Test
     void aMachineWhosePlaceIsUnknownStandsBehindTheWeakestWall() {
         Shell shell = new Shell(6, 4, 2.4, OptionalDouble.empty(), List.of(new Shell.Door(2, 0, 0.8)), List.of());
