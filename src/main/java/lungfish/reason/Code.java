@@ -127,8 +127,8 @@ public enum Code {
             "Keep them until the room grows; a spare pump on the shelf is the better buy."),
     SMALL_PUMPS_SHORT(
             WARNING,
-            "The pumps of today give {found} at the depths they serve; their outlets ask for {allowed}.",
-            "Hang fewer outlets on them, or plan the central blower."),
+            "{where} gives {found} at the depths that it serves; its outlets ask for {allowed}.",
+            "Hang fewer outlets on it, or plan the central blower."),
     VOLTAGE_DIFFERS(
             WARNING,
             "{blower} is made for {found}; the room has {allowed}.",

@@ -46,7 +46,7 @@ final class Panels {
                 flow(duty.needed().freeM3PerS()) + " at "
                         + pressure(duty.needed().pressurePa()));
         under((duty.recommended() ? "Recommended: " : "As drawn: ")
-                + candidate.fleet().name() + ". It runs at "
+                + FleetName.of(candidate.fleet()) + ". It runs at "
                 + pressure(tired.gaugePa()) + " and gives " + flow(tired.freeM3PerS()) + bled(tired) + "; it draws "
                 + show(tired.watts(), Dimension.POWER)
                 + " and may be held at " + pressure(candidate.fleet().continuousPa()) + " all day.");

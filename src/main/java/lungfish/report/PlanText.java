@@ -57,7 +57,7 @@ public final class PlanText {
         String needs = plan.outlets().size() + " outlets need "
                 + quantities.show(duty.needed().freeM3PerS(), Dimension.AIR_FLOW) + " at "
                 + quantities.show(duty.needed().pressurePa(), Dimension.PRESSURE);
-        String blower = duty.candidate().fleet().name();
+        String blower = FleetName.of(duty.candidate().fleet());
         if (plan.isBlocked()) {
             return needs + "; as it stands the plan does not work: see what must be mended first.";
         }
