@@ -99,10 +99,19 @@ final class Cautions {
     }
 
     private static Stream<Circuit> sharedCircuits(Room room) {
+        List<Blower> staying = staying(room);
         return room.circuits().stream()
                 .filter(circuit -> circuit.feedsHeaters().orElse(false))
-                .filter(circuit -> room.blowers().stream()
-                        .anyMatch(blower -> blower.circuit().equals(Optional.of(circuit.id()))));
+                .filter(circuit ->
+                        staying.stream().anyMatch(blower -> blower.circuit().equals(Optional.of(circuit.id()))));
+    }
+
+    /** The pumps of today go when a blower is planned. */
+    private static List<Blower> staying(Room room) {
+        List<Blower> staying = room.blowers().stream()
+                .filter(blower -> blower.role() != Blower.Role.TODAY)
+                .toList();
+        return staying.isEmpty() ? room.blowers() : staying;
     }
 
     private static Optional<Finding> failsFirst(Room room) {

@@ -42,10 +42,8 @@ public record AssumedValue(Key key, String what, double si, Dimension dimension,
         DOOR_HEIGHT,
         AIR_PATH_SHARE,
         PUMP_AGE,
-        AIRLINE_ROUGHNESS,
         TAP_LOSS_FACTOR,
-        GANG_LOSS_FACTOR,
-        OUTLETS_SPREAD_SPARE
+        GANG_LOSS_FACTOR
     }
 
     /** The value as an answer lists it among what it assumed. */

@@ -242,6 +242,14 @@ final class BatteryRuntimeTest {
     }
 
     @Test
+    void aPumpThatGoesWhenTheBlowerComesMayShareWithTheHeaters() {
+        Circuit heaters = new Circuit(new CircuitId("c1"), "Heaters", Optional.of(true), Optional.of(true));
+        RoomBuilder room = aRoom().with(heaters).with(aBlower("pump").today().circuit("c1"));
+        assertThat(codes(room.build())).contains(Code.SHARED_CIRCUIT);
+        assertThat(codes(room.with(aBlower("b")).build())).doesNotContain(Code.SHARED_CIRCUIT);
+    }
+
+    @Test
     void racksThatAreOnlyPlannedDoNotFailFirst() {
         Room room = aRoom().with(aRack("A").planned().shelf(0.5, aTank("cone").survivalS(1200)))
                 .build();
