@@ -33,6 +33,11 @@ import org.jspecify.annotations.Nullable;
  */
 final class AsSetSolve {
     private static final int UNDAMPED_STEPS = 30;
+    /** Steps without progress after which the safeguard is called, and what counts as progress. */
+    private static final int PATIENCE = 6;
+
+    private static final double PROGRESS = 0.7;
+
     /** How often the safeguard and the undamped steps take turns. */
     static final int ROUNDS = 4;
 
@@ -43,13 +48,15 @@ final class AsSetSolve {
     private final LeafWork leaves;
     private final Descent descent;
     private final Misses misses = new Misses();
+    private final double[] balance;
     private final double[] heldPsi;
 
     /** ψ of each knot, Pa². */
     final double[] psi;
 
     private Network network;
-    private double ambientPi;
+    private double highestPsi;
+    private double lowestPsi;
     private boolean warm;
     private int steps;
 
@@ -59,6 +66,7 @@ final class AsSetSolve {
         this.knots = knots;
         frame = new Frame(shape, knots, held(shape, knots));
         psi = new double[knots.count];
+        balance = new double[knots.count];
         heldPsi = new double[shape.sources()];
         pipes = new PipeWork(frame, network);
         leaves = new LeafWork(frame, shape, knots, network);
@@ -81,7 +89,6 @@ final class AsSetSolve {
     void take(Network changed) {
         network = changed;
         double ambientPa = changed.conditions().ambientPa();
-        ambientPi = ambientPa * ambientPa;
         pipes.take(changed);
         leaves.take(changed);
         for (int i = 0; i < heldPsi.length; i++) {
@@ -115,6 +122,9 @@ final class AsSetSolve {
             return refusal;
         }
         hold();
+        highestPsi = pieces.highest();
+        lowestPsi = Math.min(
+                0.0, Arrays.stream(heldPsi).filter(Double::isFinite).min().orElse(0.0));
         if (!warm) {
             startCold(pieces);
         }
@@ -178,26 +188,45 @@ final class AsSetSolve {
         steps = 0;
         for (int round = 0; round < ROUNDS; round++) {
             if (round > 0) {
-                steps += descent.run(round, largestPi());
+                steps += descent.run(round);
             }
             if (undamped()) {
-                return null;
+                return beyondModel();
             }
         }
-        return Reasons.cap(steps, network.nodes().get(0));
+        Refused beyond = beyondModel();
+        return beyond == null ? Reasons.cap(steps, network.nodes().get(0)) : beyond;
+    }
+
+    /** A machine that never gives in, before bores that let nothing through. */
+    private @Nullable Refused beyondModel() {
+        for (int i = 0; i < shape.sources(); i++) {
+            if (psi[knots.ofNode[shape.sourceNode[i]]] > TunedSolve.MOST_PA * TunedSolve.MOST_PA) {
+                return Reasons.beyondModel(network.sources().get(i));
+            }
+        }
+        return null;
     }
 
     private boolean undamped() {
         double before = Double.POSITIVE_INFINITY;
+        double best = Double.POSITIVE_INFINITY;
+        int bestAt = 0;
         for (int i = 0; i < UNDAMPED_STEPS; i++) {
             double figure = load();
-            if (Misses.isMet(figure, before)) {
+            if (Misses.isMet(figure, before) && isBalanced()) {
                 return true;
             }
             if (Double.isNaN(figure)) {
                 return false;
             }
             before = figure;
+            if (figure < PROGRESS * best) {
+                best = figure;
+                bestAt = i;
+            } else if (i - bestAt >= PATIENCE) {
+                return false;
+            }
             step();
             steps++;
         }
@@ -206,27 +235,28 @@ final class AsSetSolve {
 
     private double load() {
         frame.clear();
-        misses.reset(Math.max(leaves.total(), pipes.largest()), largestPi());
+        misses.reset(Math.max(leaves.total(), pipes.largest()));
         pipes.loadTangents(psi, misses);
         leaves.loadTangents(psi, misses);
         return misses.figure();
     }
 
-    private double largestPi() {
-        double largest = ambientPi;
-        for (double each : heldPsi) {
-            largest = Math.max(largest, each + ambientPi);
-        }
-        return largest;
+    /** A step through wide and narrow pipes together may leave the balance rough; the next one mends it. */
+    private boolean isBalanced() {
+        Arrays.fill(balance, 0.0);
+        pipes.addTo(balance);
+        leaves.addTo(balance);
+        return misses.isBalanced(frame.largest(balance));
     }
 
     private void step() {
         frame.solve();
         for (int k = 0; k < frame.unknowns(); k++) {
-            psi[frame.knotOfUnknown[k]] += frame.right[k];
+            int knot = frame.knotOfUnknown[k];
+            psi[knot] = Math.min(highestPsi, Math.max(lowestPsi, psi[knot] + frame.right[k]));
         }
-        pipes.advance();
-        leaves.advance();
+        pipes.advance(highestPsi - lowestPsi);
+        leaves.advance(psi, highestPsi);
     }
 
     /** Newton steps of the last solve. */
@@ -248,7 +278,7 @@ final class AsSetSolve {
     double[] sourceFlow() {
         double[] flow = new double[shape.sources()];
         Arrays.fill(flow, Double.NaN);
-        leaves.writeBlowers(psi, flow);
+        leaves.writeBlowers(flow);
         return flow;
     }
 }

@@ -6,7 +6,10 @@ import java.util.List;
 /** What blowers give as a function of ψ = p² − p_amb² at their nodes; fixed pressures give nothing here. */
 final class BlowerLaws {
     /** Least slope that a step is given, as a share of flow over ψ: a flat curve alone would fix no pressure. */
-    private static final double LEAST_SLOPE = 1e-4;
+    private static final double LEAST_SLOPE = 1e-10;
+
+    /** Below this deep vacuum, where no answer lies but a step may pass, a curve goes straight on. */
+    private static final double LEAST_PSI_OVER_PI = -0.9;
 
     private final double ambientPa;
     private final double densityKgPerM3;
@@ -43,11 +46,12 @@ final class BlowerLaws {
     }
 
     void at(int i, double psi) {
-        double pressurePa = Math.sqrt(Math.max(0.0, psi + ambientPa * ambientPa));
-        double gaugePa = psi / (pressurePa + ambientPa);
+        double bounded = Math.max(psi, LEAST_PSI_OVER_PI * ambientPa * ambientPa);
+        double pressurePa = Math.sqrt(bounded + ambientPa * ambientPa);
+        double gaugePa = bounded / (pressurePa + ambientPa);
         double machines = blowers[i].count() * densityKgPerM3;
-        flow = machines * blowers[i].curve().flowAt(gaugePa);
-        slope = machines * blowers[i].curve().slopeAt(gaugePa) / (2.0 * Math.max(pressurePa, 1.0));
+        slope = machines * blowers[i].curve().slopeAt(gaugePa) / (2.0 * pressurePa);
+        flow = machines * blowers[i].curve().flowAt(gaugePa) + slope * (psi - bounded);
     }
 
     /** Slope for a step at the last {@link #at}: never flat while there is flow. */

@@ -12,6 +12,8 @@ package lungfish.network;
 final class Descent {
     private static final int STEPS = 40;
     private static final int TRIALS = 40;
+    private static final int PATIENCE = 5;
+    private static final double PROGRESS = 0.9;
     private static final double ENOUGH = 0.5;
     private static final double LONGEST = 1e6;
 
@@ -40,23 +42,27 @@ final class Descent {
     }
 
     /** Walks down until nothing is left to balance but rounding, or for a number of steps; returns how many. */
-    int run(int round, double largestPi) {
+    int run(int round) {
         mendBroken();
         int steps = 0;
-        while (steps < STEPS * round) {
+        double best = Double.POSITIVE_INFINITY;
+        int stuck = 0;
+        while (steps < STEPS * round && stuck < PATIENCE) {
             steps++;
-            load(largestPi);
+            load();
             System.arraycopy(frame.right, 0, way, 0, way.length);
             double out = norm(way);
+            stuck = out < PROGRESS * best ? 0 : stuck + 1;
+            best = Math.min(best, out);
             System.arraycopy(psi, 0, base, 0, psi.length);
             frame.solve();
             double slope = slopeAlong(way, frame.right);
             System.arraycopy(frame.right, 0, way, 0, way.length);
-            if (!(slope < 0.0) || out == 0.0 || !search(slope, largestPi)) {
+            if (!(slope < 0.0) || out == 0.0 || !search(slope)) {
                 break;
             }
         }
-        load(largestPi);
+        load();
         return steps;
     }
 
@@ -82,31 +88,31 @@ final class Descent {
         return sum;
     }
 
-    private void load(double largestPi) {
+    private void load() {
         frame.clear();
-        misses.reset(1.0, largestPi);
+        misses.reset(1.0);
         pipes.loadInverted(psi, misses);
         leaves.loadInverted(psi, misses);
     }
 
-    private double slopeAt(double t, double largestPi) {
+    private double slopeAt(double t) {
         System.arraycopy(base, 0, psi, 0, psi.length);
         for (int k = 0; k < way.length; k++) {
             psi[frame.knotOfUnknown[k]] += t * way[k];
         }
-        load(largestPi);
+        load();
         return slopeAlong(frame.right, way);
     }
 
     /** Leaves ψ at a point of the line where the slope is at most half of what it was; false when there is none. */
-    private boolean search(double slope0, double largestPi) {
+    private boolean search(double slope0) {
         double low = 0.0;
         double lowSlope = slope0;
         double high = Double.POSITIVE_INFINITY;
         double highSlope = 0.0;
         double t = 1.0;
         for (int trial = 0; trial < TRIALS; trial++) {
-            double slope = slopeAt(t, largestPi);
+            double slope = slopeAt(t);
             if (Math.abs(slope) <= ENOUGH * Math.abs(slope0)) {
                 return true;
             }

@@ -155,6 +155,15 @@ final class Frame {
         }
     }
 
+    /** The largest balance of any unknown knot: what is not held must come to nothing. */
+    double largest(double[] balance) {
+        double largest = 0.0;
+        for (int knot : knotOfUnknown) {
+            largest = Math.max(largest, Math.abs(balance[knot]));
+        }
+        return largest;
+    }
+
     /** Turns {@link #right} into the change of ψ at each unknown. */
     void solve() {
         cholesky.factor(link, ground);

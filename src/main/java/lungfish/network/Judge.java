@@ -7,6 +7,9 @@ import java.util.List;
  * law written out once more. It shares no step with the solver.
  */
 final class Judge {
+    /** A curve that would take this much to come down from its open flow counts as flat. */
+    private static final double FLAT_PA = 1e7;
+
     private final Flows flows;
     private final Network network;
     private final Shape shape;
@@ -89,10 +92,22 @@ final class Judge {
     private double sourceMissPa() {
         double most = 0.0;
         for (int i = 0; i < shape.sources() && !flows.isTuned(); i++) {
+            double gaugePa = flows.sourceGaugePa(i);
             if (network.sources().get(i) instanceof Source.FixedPressure fixed) {
-                most = Math.max(most, Math.abs(flows.sourceGaugePa(i) - fixed.gaugePa()));
+                most = Math.max(most, Math.abs(gaugePa - fixed.gaugePa()));
+            } else if (network.sources().get(i) instanceof Source.Blower blower) {
+                double each = flows.source(i).freeM3PerS() / blower.count();
+                most = Math.max(most, missPa(blower.curve(), gaugePa, each));
             }
         }
         return most;
+    }
+
+    /** How far along its curve a machine is from the pressure at its node; on a flat piece any pressure will do. */
+    private static double missPa(Curve curve, double gaugePa, double freeM3PerS) {
+        double miss = Math.abs(curve.flowAt(gaugePa) - freeM3PerS);
+        double slope = Math.abs(curve.slopeAt(gaugePa));
+        double flat = curve.flowAt(0.0) / FLAT_PA;
+        return miss == 0.0 ? 0.0 : miss / Math.max(slope, flat);
     }
 }

@@ -5,8 +5,11 @@ import java.util.function.IntPredicate;
 
 /** The drops and blowers of one frame in a Newton step, as {@link PipeWork} is for pipes. */
 final class LeafWork {
-    /** A step that changes a drop's flow by more than this factor is not trusted: its law is inverted instead. */
+    /** A step that raises a drop's flow by more than this factor is checked against what the drop can ever take. */
     private static final double TRUST = 3.0;
+
+    /** What is left of the flow of a drop that a step would run backward, though its tap would keep it open. */
+    private static final double NEARLY_CLOSED = 0.125;
 
     private final Frame frame;
     private final int[] dropKnot;
@@ -15,8 +18,10 @@ final class LeafWork {
     private final double[] flowAtOldPsi;
     private final double[] blowerConductance;
     private final double[] blowerFlow;
+    private final double[] balancedFlow;
     private double clipped;
 
+    private double ambientPi;
     private DropLaws drops;
     private BlowerLaws blowers;
 
@@ -38,10 +43,13 @@ final class LeafWork {
         flowAtOldPsi = new double[dropKnot.length];
         blowerConductance = new double[blowerKnot.length];
         blowerFlow = new double[blowerKnot.length];
+        balancedFlow = new double[blowerKnot.length];
     }
 
     /** Takes the numbers of a network of the same shape; the flows stay. */
     void take(Network network) {
+        double ambientPa = network.conditions().ambientPa();
+        ambientPi = ambientPa * ambientPa;
         drops = new DropLaws(network.conditions(), network.drops());
         blowers = new BlowerLaws(network.conditions(), network.sources());
     }
@@ -71,11 +79,20 @@ final class LeafWork {
         }
     }
 
-    /** Writes what each blower gives to its place among the sources, kg/s. */
-    void writeBlowers(double[] psi, double[] sourceFlow) {
-        for (int i = 0; i < blowerFlow.length; i++) {
-            blowers.at(i, psi[blowerKnot[i]]);
-            sourceFlow[blowers.source(i)] = blowers.flow;
+    /** Writes what each blower gives to its place among the sources, as the last step balanced it, kg/s. */
+    void writeBlowers(double[] sourceFlow) {
+        for (int i = 0; i < balancedFlow.length; i++) {
+            sourceFlow[blowers.source(i)] = Math.max(0.0, balancedFlow[i]);
+        }
+    }
+
+    /** Adds what each blower brings to its knot, less what each drop takes, kg/s. */
+    void addTo(double[] balance) {
+        for (int i = 0; i < flow.length; i++) {
+            balance[dropKnot[i]] -= flow[i];
+        }
+        for (int i = 0; i < balancedFlow.length; i++) {
+            balance[blowerKnot[i]] += balancedFlow[i];
         }
     }
 
@@ -125,20 +142,14 @@ final class LeafWork {
     private void tangent(int i, double tapPsi, Misses misses) {
         drops.at(i, flow[i]);
         double miss = tapPsi - drops.psi;
-        double step = miss / drops.slope;
-        double next = flow[i] + step;
-        if (next > TRUST * flow[i] || next * TRUST < flow[i]) {
-            reopen(i, tapPsi, misses);
-        } else {
-            load(i, next, miss, misses);
-        }
+        load(i, tapPsi, miss, misses);
     }
 
-    private void load(int i, double next, double miss, Misses misses) {
+    private void load(int i, double tapPsi, double miss, Misses misses) {
         conductance[i] = 1.0 / drops.slope;
-        flowAtOldPsi[i] = next;
-        misses.element(miss, conductance[i]);
-        frame.addLeaf(dropKnot[i], conductance[i], next);
+        flowAtOldPsi[i] = flow[i] + miss * conductance[i];
+        misses.element(miss, conductance[i], ambientPi + Math.abs(tapPsi));
+        frame.addLeaf(dropKnot[i], conductance[i], flowAtOldPsi[i]);
     }
 
     /** Sets a flow to what its tap's pressure alone asks for; what that unbalances is counted. */
@@ -148,7 +159,7 @@ final class LeafWork {
         misses.flow(flow[i] - before);
         if (flow[i] > 0.0) {
             drops.at(i, flow[i]);
-            load(i, flow[i], 0.0, misses);
+            load(i, tapPsi, 0.0, misses);
         } else {
             conductance[i] = 0.0;
             flowAtOldPsi[i] = 0.0;
@@ -158,7 +169,14 @@ final class LeafWork {
     private void countBlowers(double[] psi, Misses misses) {
         for (int i = 0; i < blowerFlow.length; i++) {
             blowers.at(i, psi[blowerKnot[i]]);
-            misses.flow(blowers.flow - blowerFlow[i]);
+            double miss = blowers.flow - blowerFlow[i];
+            double conductance = -blowers.firmSlope();
+            if (conductance > 0.0) {
+                misses.element(miss / conductance, conductance, ambientPi + Math.abs(psi[blowerKnot[i]]));
+            } else {
+                misses.flow(miss);
+            }
+            balancedFlow[i] = blowerFlow[i];
         }
         loadBlowers(psi);
     }
@@ -172,16 +190,30 @@ final class LeafWork {
         }
     }
 
-    /** Takes the step that the system gave; a drop that it would run backward is closed instead. */
-    void advance() {
+    /**
+     * Takes the step that the system gave. A drop that it would run backward is closed, or nearly so where its tap keeps
+     * it open; none takes more than it could at the highest pressure.
+     *
+     * @param psi after the step
+     * @param highestPsi that any knot can have; infinite where there is no bound
+     */
+    void advance(double[] psi, double highestPsi) {
         clipped = 0.0;
         for (int i = 0; i < flow.length; i++) {
             double next = flowAtOldPsi[i] + conductance[i] * frame.change(dropKnot[i]);
-            flow[i] = Math.max(0.0, next);
-            clipped += flow[i] - next;
+            double kept = kept(i, next, psi[dropKnot[i]], highestPsi);
+            clipped += Math.abs(kept - next);
+            flow[i] = kept;
         }
         for (int i = 0; i < blowerFlow.length; i++) {
             blowerFlow[i] -= blowerConductance[i] * frame.change(blowerKnot[i]);
         }
+    }
+
+    private double kept(int i, double next, double tapPsi, double highestPsi) {
+        if (next <= 0.0) {
+            return tapPsi > drops.opensAt(i) ? NEARLY_CLOSED * flow[i] : 0.0;
+        }
+        return next > TRUST * flow[i] ? Math.min(next, drops.mostFlow(i, highestPsi)) : next;
     }
 }

@@ -8,35 +8,51 @@ final class Misses {
     /** Share of the total flow that an element, or the balance of all nodes, may be off: 1000 times finer than promised. */
     private static final double FLOW_SHARE = 1e-12;
 
-    /** What is left of ψ when doubles are subtracted, as a share of the largest p². */
+    /** What is left of ψ when doubles are subtracted, as a share of the p² at the element. */
     static final double PSI_ROUNDING = 1e-14;
 
-    /** Share of the largest p² beyond which no miss is let pass, whatever flow it is worth: about 5e-8 Pa at ambient. */
-    private static final double PSI_MOST = 1e-12;
+    /** Share of p² beyond which no miss is let pass, whatever flow it is worth: about 5e-9 Pa at ambient. */
+    private static final double PSI_MOST = 1e-13;
 
     /** A figure at which an answer still keeps what is promised with room to spare, should rounding stop it there. */
-    private static final double GOOD = 50.0;
+    private static final double GOOD = 10.0;
 
-    private double perPsi;
+    /** The largest balance of a knot that is let pass, in the same measure: 1e-10 of the total. */
+    private static final double BALANCED = 100.0;
+
+    /** A total below which a network is still. */
+    private static final double STILL_KG_PER_S = 1e-15;
+
     private double perKgPerS;
     private double worst;
-    private double worstPsi;
+    private double worstShare;
     private double unbalanced;
 
     /** Starts to count anew. */
-    void reset(double totalKgPerS, double largestPi) {
-        perPsi = 1.0 / (PSI_ROUNDING * largestPi);
-        perKgPerS = 1.0 / (FLOW_SHARE * Math.max(totalKgPerS, Double.MIN_NORMAL));
+    void reset(double totalKgPerS) {
+        perKgPerS = 1.0 / (FLOW_SHARE * Math.max(totalKgPerS, STILL_KG_PER_S));
         worst = 0.0;
-        worstPsi = 0.0;
+        worstShare = 0.0;
         unbalanced = 0.0;
     }
 
-    /** Counts one element: what its law misses, and its conductance. */
-    void element(double psi, double conductance) {
+    /** A flow that counts for nothing, kg/s. */
+    double tinyFlow() {
+        return 1.0 / perKgPerS;
+    }
+
+    /**
+     * Counts one element.
+     *
+     * @param psi what its law misses
+     * @param conductance of its tangent
+     * @param pi p² at its ends, the higher
+     */
+    void element(double psi, double conductance, double pi) {
         double size = Math.abs(psi);
-        worst = Math.max(worst, size * Math.min(perPsi, conductance * perKgPerS));
-        worstPsi = Math.max(worstPsi, size);
+        double share = size / pi;
+        worst = Math.max(worst, Math.min(share / PSI_ROUNDING, size * conductance * perKgPerS));
+        worstShare = Math.max(worstShare, share);
     }
 
     /** Counts a flow that the last step did not balance. */
@@ -46,8 +62,12 @@ final class Misses {
 
     /** All in one figure: met at 1 or below; NaN when arithmetic broke down. */
     double figure() {
-        double most = PSI_ROUNDING / PSI_MOST;
-        return Math.max(Math.max(worst, worstPsi * perPsi * most), unbalanced * perKgPerS);
+        return Math.max(Math.max(worst, worstShare / PSI_MOST), unbalanced * perKgPerS);
+    }
+
+    /** Whether the largest balance of any knot keeps a tenfold distance from what is promised; most are at rounding. */
+    boolean isBalanced(double largestKgPerS) {
+        return largestKgPerS * perKgPerS <= BALANCED;
     }
 
     /** Whether a figure is as good as it gets: met, or good and no longer falling. */

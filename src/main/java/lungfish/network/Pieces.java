@@ -68,6 +68,15 @@ final class Pieces {
         return heldMost[piece];
     }
 
+    /** The highest ψ that any knot can have: no knot stands above all sources. */
+    double highest() {
+        double highest = 0.0;
+        for (int piece = 0; piece < shut.length; piece++) {
+            highest = Math.max(highest, Math.max(heldMost[piece], shut[piece]));
+        }
+        return highest;
+    }
+
     /** The least ψ at which a drop of a piece opens. */
     double opens(int piece) {
         return opens[piece];

@@ -10,17 +10,24 @@ final class PipeWork {
     /** A lively speed in a main: the chord from rest to it is what a pipe is taken for before anything is known. */
     private static final double START_M_PER_S = 4.0;
 
-    /** Flow at which a pipe of fittings alone, whose law is flat at rest, is taken to have the slope of its law. */
-    private static final double LEAST_KG_PER_S = 1e-9;
+    /**
+     * Fall of ψ that counts for nothing, Pa². A pipe of fittings alone, whose law is flat at rest, is taken for no
+     * flatter than at the flow that falls so little, or that is itself nothing.
+     */
+    private static final double TINY_PSI = 1e-5;
+
+    /** A step that raises a flow by more than this factor is checked against what the pipe can ever take. */
+    private static final double TRUST = 3.0;
 
     private final Frame frame;
     private final Ducts ducts;
     private boolean logTerm;
     private double ambientPi;
     private final double[] chord;
-    private final double[] leastSlope;
+    private final double[] flatBelow;
     private final double[] conductance;
     private final double[] flowAtOldPsi;
+    private double clipped;
 
     /** Flow of each pipe, kg/s, from its first end to its second. */
     final double[] flow;
@@ -30,7 +37,7 @@ final class PipeWork {
         int count = network.pipes().size();
         ducts = new Ducts(count);
         chord = new double[count];
-        leastSlope = new double[count];
+        flatBelow = new double[count];
         conductance = new double[count];
         flowAtOldPsi = new double[count];
         flow = new double[count];
@@ -50,8 +57,8 @@ final class PipeWork {
             double lively = density * START_M_PER_S * Tube.areaM2(pipe.boreM());
             ducts.at(i, lively);
             chord[i] = lively / ducts.loss;
-            ducts.at(i, LEAST_KG_PER_S);
-            leastSlope[i] = 0.5 * ducts.slope;
+            boolean flat = ducts.slopeAtRest(i) == 0.0 && ducts.square(i) > 0.0;
+            flatBelow[i] = flat ? Math.sqrt(TINY_PSI / ducts.square(i)) : 0.0;
         }
     }
 
@@ -64,6 +71,14 @@ final class PipeWork {
     void restWhere(IntPredicate still) {
         for (int i = 0; i < flow.length; i++) {
             flow[i] = still.test(frame.knotA[i]) ? 0.0 : flow[i];
+        }
+    }
+
+    /** Adds what each pipe brings to its knots, kg/s. */
+    void addTo(double[] balance) {
+        for (int i = 0; i < flow.length; i++) {
+            balance[frame.knotA[i]] -= flow[i];
+            balance[frame.knotB[i]] += flow[i];
         }
     }
 
@@ -92,13 +107,18 @@ final class PipeWork {
         for (int i = 0; i < flow.length; i++) {
             if (!frame.isIdle(i)) {
                 double fall = psi[frame.knotA[i]] - psi[frame.knotB[i]];
+                if (flow[i] == 0.0 && ducts.slopeAtRest(i) == 0.0) {
+                    flow[i] = ducts.flowAt(i, fall, 0.0);
+                    misses.flow(flow[i]);
+                }
                 ducts.at(i, flow[i]);
                 if (logTerm) {
                     ducts.addToBracket(i, flow[i], logRatio(psi, i));
                 }
-                tangent(i, fall - ducts.loss, misses);
+                tangent(i, fall - ducts.loss, highest(psi, i), misses);
             }
         }
+        misses.flow(clipped);
     }
 
     /** The same after setting each flow to what the pressures alone ask for. */
@@ -110,16 +130,21 @@ final class PipeWork {
                 flow[i] = ducts.flowAt(i, fall, log);
                 ducts.at(i, flow[i]);
                 ducts.addToBracket(i, flow[i], log);
-                tangent(i, 0.0, misses);
+                tangent(i, 0.0, highest(psi, i), misses);
             }
         }
     }
 
-    private void tangent(int i, double miss, Misses misses) {
-        conductance[i] = 1.0 / Math.max(ducts.slope, leastSlope[i]);
+    private void tangent(int i, double miss, double highest, Misses misses) {
+        double leastFlow = Math.min(flatBelow[i], misses.tinyFlow());
+        conductance[i] = 1.0 / Math.max(ducts.slope, 2.0 * ducts.square(i) * leastFlow);
         flowAtOldPsi[i] = flow[i] + conductance[i] * miss;
-        misses.element(miss, conductance[i]);
+        misses.element(miss, conductance[i], ambientPi + highest);
         frame.addPipe(i, conductance[i], flowAtOldPsi[i]);
+    }
+
+    private double highest(double[] psi, int i) {
+        return Math.max(Math.abs(psi[frame.knotA[i]]), Math.abs(psi[frame.knotB[i]]));
     }
 
     private double logRatio(double[] psi, int i) {
@@ -128,13 +153,26 @@ final class PipeWork {
         return a > 0.0 && b > 0.0 ? Math.abs(Math.log(a / b)) : 0.0;
     }
 
-    /** Takes the step that the system gave. */
-    void advance() {
+    /**
+     * Takes the step that the system gave; no pipe takes more than it would if the whole range of ψ lay across it.
+     *
+     * @param rangePsi between the highest and the lowest ψ that any knot can have; infinite where there is no bound
+     */
+    void advance(double rangePsi) {
+        clipped = 0.0;
         for (int i = 0; i < flow.length; i++) {
             if (!frame.isIdle(i)) {
                 double change = frame.change(frame.knotA[i]) - frame.change(frame.knotB[i]);
-                flow[i] = flowAtOldPsi[i] + conductance[i] * change;
+                double next = flowAtOldPsi[i] + conductance[i] * change;
+                double kept = Math.abs(next) > TRUST * Math.abs(flow[i]) ? kept(i, next, rangePsi) : next;
+                clipped += Math.abs(kept - next);
+                flow[i] = kept;
             }
         }
+    }
+
+    private double kept(int i, double next, double rangePsi) {
+        double most = Quadratic.positiveRoot(ducts.square(i), ducts.slopeAtRest(i), rangePsi);
+        return Math.copySign(Math.min(Math.abs(next), most), next);
     }
 }

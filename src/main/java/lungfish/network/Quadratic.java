@@ -15,6 +15,9 @@ final class Quadratic {
         if (value <= 0.0) {
             return 0.0;
         }
+        if (value == Double.POSITIVE_INFINITY) {
+            return value;
+        }
         return 2.0 * value / (linear + Math.sqrt(linear * linear + 4.0 * square * value));
     }
 }

@@ -35,6 +35,18 @@ final class Reasons {
         return new Refused(Refused.Why.NO_OUTLET, text, source.id());
     }
 
+    static Refused beyondModel(Drop drop) {
+        String text = "drop '%s' would need more than %.0f MPa to take its target: a bore on its way is far too narrow"
+                .formatted(drop.id(), TunedSolve.MOST_PA / 1e6);
+        return new Refused(Refused.Why.BEYOND_MODEL, text, drop.id());
+    }
+
+    static Refused beyondModel(Source source) {
+        String text = "source '%s' would come to more than %.0f MPa: its curve never comes down to zero flow"
+                .formatted(source.id(), TunedSolve.MOST_PA / 1e6);
+        return new Refused(Refused.Why.BEYOND_MODEL, text, source.id());
+    }
+
     static Refused cap(int steps, String partId) {
         String text =
                 "iteration cap: after %d steps the laws are not met; the worst is at '%s'".formatted(steps, partId);

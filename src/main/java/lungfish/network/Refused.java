@@ -22,6 +22,8 @@ public record Refused(Why why, String reason, String partId) implements Answer {
         NO_RESISTANCE,
         /** A blower whose curve never comes down to zero, with no drop to take its air. */
         NO_OUTLET,
+        /** A pressure beyond anything that the model holds for. */
+        BEYOND_MODEL,
         /** The steps came to their cap before the laws were met. */
         ITERATION_CAP
     }

@@ -16,6 +16,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class TunedSolve {
     private static final int UNDAMPED_STEPS = 60;
+    /** No air behaves as an ideal gas in a pipe at such a pressure, Pa: 100 atmospheres. */
+    static final double MOST_PA = 1e7;
+
     private static final int PRESSURE_ROUNDS = 100;
 
     private final Shape shape;
@@ -24,6 +27,7 @@ final class TunedSolve {
     private final PipeWork pipes;
     private final Descent descent;
     private final Misses misses = new Misses();
+    private final double[] balance;
 
     /** ψ of each knot, Pa². */
     final double[] psi;
@@ -50,6 +54,7 @@ final class TunedSolve {
         }
         frame = new Frame(shape, knots, held);
         psi = new double[knots.count];
+        balance = new double[knots.count];
         target = new double[shape.drops()];
         pipes = new PipeWork(frame, network);
         drops = new DropLaws(network.conditions(), network.drops());
@@ -90,10 +95,14 @@ final class TunedSolve {
         start();
         boolean logTerm = network.conditions().logTerm();
         for (int round = 0; round < PRESSURE_ROUNDS; round++) {
-            if (!home()) {
+            boolean home = home();
+            double lift = lift();
+            if (psi[knots.ofNode[shape.sourceNode[0]]] + lift > MOST_PA * MOST_PA) {
+                return Reasons.beyondModel(network.drops().get(index));
+            }
+            if (!home) {
                 return Reasons.cap(steps, network.pipes().get(0).id());
             }
-            double lift = lift();
             raise(lift);
             if (!logTerm || Math.abs(lift) <= Misses.PSI_ROUNDING * ambientPi) {
                 return null;
@@ -133,7 +142,7 @@ final class TunedSolve {
     private boolean home() {
         for (int round = 0; round < AsSetSolve.ROUNDS; round++) {
             if (round > 0) {
-                steps += descent.run(round, largestPi());
+                steps += descent.run(round);
             }
             if (undamped()) {
                 return true;
@@ -146,11 +155,11 @@ final class TunedSolve {
         double before = Double.POSITIVE_INFINITY;
         for (int i = 0; i < UNDAMPED_STEPS; i++) {
             frame.clear();
-            misses.reset(total(), largestPi());
+            misses.reset(total());
             pipes.loadTangents(psi, misses);
             loadTargets();
             double figure = misses.figure();
-            if (Misses.isMet(figure, before)) {
+            if (Misses.isMet(figure, before) && isBalanced()) {
                 return true;
             }
             if (Double.isNaN(figure)) {
@@ -163,8 +172,14 @@ final class TunedSolve {
         return false;
     }
 
-    private double largestPi() {
-        return ambientPi + Math.abs(Arrays.stream(psi).max().orElse(0.0));
+    /** A step through wide and narrow pipes together may leave the balance rough; the next one mends it. */
+    private boolean isBalanced() {
+        Arrays.fill(balance, 0.0);
+        pipes.addTo(balance);
+        for (int i = 0; i < target.length; i++) {
+            balance[knotOf(i)] -= target[i];
+        }
+        return misses.isBalanced(frame.largest(balance));
     }
 
     private void step() {
@@ -172,7 +187,7 @@ final class TunedSolve {
         for (int k = 0; k < frame.unknowns(); k++) {
             psi[frame.knotOfUnknown[k]] += frame.right[k];
         }
-        pipes.advance();
+        pipes.advance(Double.POSITIVE_INFINITY);
     }
 
     /** How much the sources must rise for the worst drop to have just what it needs; remembers which that is. */
