@@ -1,15 +1,18 @@
 package lungfish.roomfile;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import lungfish.catalogue.BlowerClass;
 import lungfish.catalogue.DeviceClass;
 import lungfish.json.Place;
 import lungfish.json.Problems;
+import lungfish.room.Wishes;
 
-/** Every id is there once among its kind. */
+/** Every id is there once among its kind, and every wish once in its order. */
 final class IdChecks {
     private IdChecks() {}
 
@@ -26,6 +29,16 @@ final class IdChecks {
         once(spots.stirrers(), stirrer -> stirrer.id().text(), problems);
         once(spots.ownDevices(), DeviceClass::id, problems);
         once(spots.ownBlowers(), BlowerClass::id, problems);
+        wishes(spots.room().wishes(), problems);
+    }
+
+    private static void wishes(Wishes wishes, Problems problems) {
+        Set<Wishes.Wish> met = new HashSet<>();
+        for (Spot<Wishes.Wish> wish : Spot.each(Place.ROOT.key("wishes").key("order"), wishes.order())) {
+            if (!met.add(wish.value())) {
+                problems.add(wish.place(), "this wish stands here already", "each wish once");
+            }
+        }
     }
 
     private static <T> void once(List<Spot<T>> spots, Function<T, String> id, Problems problems) {

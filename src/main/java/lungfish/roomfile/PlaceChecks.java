@@ -1,7 +1,5 @@
 package lungfish.roomfile;
 
-import java.util.HashSet;
-import java.util.Set;
 import lungfish.json.NumberText;
 import lungfish.json.Place;
 import lungfish.json.Problems;
@@ -10,7 +8,6 @@ import lungfish.room.Point;
 import lungfish.room.Rack;
 import lungfish.room.Run;
 import lungfish.room.Shell;
-import lungfish.room.Wishes;
 
 /**
  * What stands in the room stands in it. A rack may stick out of it, as it does while it is being dragged, but not stand
@@ -47,7 +44,6 @@ final class PlaceChecks {
                         Place.ROOT.key("listener").key("place"),
                         listener.place(),
                         listener.behind().isPresent() ? NEXT_ROOM_M : WALL_M));
-        order(spots.room().wishes());
     }
 
     private static boolean outside(Blower blower) {
@@ -93,15 +89,6 @@ final class PlaceChecks {
                     NumberText.of(from) + " puts the rack outside the room, whose " + what + " is "
                             + NumberText.of(most),
                     "a number from 0 to " + NumberText.of(most));
-        }
-    }
-
-    private void order(Wishes wishes) {
-        Set<Wishes.Wish> met = new HashSet<>();
-        for (Spot<Wishes.Wish> wish : Spot.each(Place.ROOT.key("wishes").key("order"), wishes.order())) {
-            if (!met.add(wish.value())) {
-                problems.add(wish.place(), "this wish stands here already", "each wish once");
-            }
         }
     }
 }
