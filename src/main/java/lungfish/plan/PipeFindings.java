@@ -1,6 +1,7 @@
 package lungfish.plan;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -96,14 +97,17 @@ final class PipeFindings {
         return new Amount(name, kelvin, Dimension.TEMPERATURE);
     }
 
+    /** One finding for each size that is too thin: its first run. */
     private void walls() {
         Set<RunId> tapped = air.piped().network().drops().stream()
                 .flatMap(drop -> Optional.ofNullable(air.piped().spots().get(drop.node())).stream())
                 .flatMap(spot -> spot.run().stream())
                 .collect(Collectors.toSet());
+        Set<String> told = new HashSet<>();
         for (Run run : setup.room().runs()) {
             size(run)
                     .filter(size -> size.wallM() < LEAST_WALL_M && tapped.contains(run.id()))
+                    .filter(size -> told.add(size.id()))
                     .ifPresent(size -> findings.add(Finding.of(
                             Code.PIPE_WALL_THIN,
                             run.id().part(),

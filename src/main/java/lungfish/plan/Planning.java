@@ -21,11 +21,14 @@ import lungfish.noise.NoiseAnswer;
 import lungfish.noise.SoundSource;
 import lungfish.piping.PipedRoom;
 import lungfish.piping.Piping;
+import lungfish.piping.Spot;
 import lungfish.reason.Assumption;
 import lungfish.reason.Code;
 import lungfish.reason.Finding;
 import lungfish.reason.PartId;
 import lungfish.reason.Why;
+import lungfish.room.OutletId;
+import lungfish.room.RunId;
 import lungfish.sizing.Bench;
 import lungfish.sizing.Candidate;
 import lungfish.sizing.Fleet;
@@ -106,9 +109,23 @@ final class Planning {
         });
     }
 
-    private static Finding cannotSolve(Refused refused) {
-        PartId part = new PartId(PartId.Kind.NETWORK, refused.partId());
-        return Finding.of(Code.CANNOT_SOLVE, part).with("reason", refused.reason());
+    private Finding cannotSolve(Refused refused) {
+        PartId part = part(refused.partId());
+        return refused.why() == Refused.Why.NO_SOURCE
+                ? Finding.of(Code.DISCONNECTED, part)
+                : Finding.of(Code.CANNOT_SOLVE, part).with("reason", refused.reason());
+    }
+
+    /** The part of the room behind a part of the network: an outlet, or the run that a node lies on. */
+    private PartId part(String networkId) {
+        boolean isOutlet = setup.demand().needs().stream()
+                .anyMatch(need -> need.id().text().equals(networkId));
+        return isOutlet
+                ? new OutletId(networkId).part()
+                : piped.flatMap(room -> Optional.ofNullable(room.spots().get(networkId)))
+                        .flatMap(Spot::run)
+                        .map(RunId::part)
+                        .orElse(new PartId(PartId.Kind.NETWORK, networkId));
     }
 
     private Optional<AirSide> airSide(PipedRoom room, Choosing choosing, Needed due, Needed clean) {

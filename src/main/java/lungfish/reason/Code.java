@@ -49,10 +49,6 @@ public enum Code {
             "Begin with a length of metal pipe, and measure there in the first warm week."),
 
     // Outlets
-    TARGET_MISSING(
-            NOTE,
-            "{where} has no target; its class's typical flow is used ({found}).",
-            "Type a target if you know better."),
     TARGET_ABOVE_MOST(
             WARNING,
             "{where} is asked for {found}, but takes at most {allowed}.",
@@ -65,7 +61,6 @@ public enum Code {
             WARNING,
             "As set, {where} gets {found}; it should have {allowed}.",
             "Open its valve a little, far end first, or close the greedy ones."),
-    GREEDY(NOTE, "As set, {where} gets {found}, more than the {allowed} it should have.", "Close its valve a little."),
     ABOVE_MOST(
             WARNING,
             "As set, {where} gets {found}; fry, eggs or media there take at most {allowed}.",
@@ -244,11 +239,7 @@ public enum Code {
     CONDENSATION(
             NOTE,
             "{where} runs colder than the dew point ({found} against {allowed}): water will gather in it.",
-            "Taps on top, a drain at the low point."),
-    ASSUMED_MUCH(
-            NOTE,
-            "{found} values are assumed because the room does not say them.",
-            "See the list; type what you know.");
+            "Taps on top, a drain at the low point.");
 
     private final Severity severity;
     private final String says;

@@ -68,9 +68,15 @@ public final class Runs {
     private Running at(double gaugePa, Fleet fleet, Wear wear) {
         double free = fleet.freeAt(gaugePa, wear);
         double watts = fleet.watts(gaugePa, wear);
-        Machine first = fleet.placed().get(0).machine();
         boolean inside = fleet.isInside(gaugePa, wear);
         double bled = Math.max(0, free - neededM3PerS);
-        return new Running(gaugePa, free, bled, watts, Discharge.at(first, gaugePa, free, watts, fleet.room()), inside);
+        return new Running(gaugePa, free, bled, watts, discharge(gaugePa, fleet, wear), inside);
+    }
+
+    /** That of the first machine; the others differ little. */
+    private static Discharge discharge(double gaugePa, Fleet fleet, Wear wear) {
+        Machine first = fleet.placed().get(0).machine();
+        return Discharge.at(
+                first, gaugePa, fleet.freeAt(0, gaugePa, wear), fleet.watts(0, gaugePa, wear), fleet.room());
     }
 }

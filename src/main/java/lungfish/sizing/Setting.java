@@ -14,10 +14,9 @@ import lungfish.network.Tuned;
  * @param tapPa gauge, at its tap
  * @param sparePa that the valve burns beyond what it takes when open; negative: the outlet is short
  * @param valveK exact coefficient, 1/m⁴
- * @param opening coarse start, 0 to 1, in twentieths: no hobby valve repeats better
+ * @param opening coarse start, 0 to 1, in round steps: no hobby valve repeats better
  */
 public record Setting(double tapPa, double sparePa, double valveK, double opening) {
-    private static final double STEPS = 20;
 
     /**
      * The settings of all drops of a tuned network, run at another common pressure. With all flows the same, every node's
@@ -50,8 +49,10 @@ public record Setting(double tapPa, double sparePa, double valveK, double openin
         return new Setting(tapPa, tapPa - openPa, Math.max(k, valve.openK()), coarse(opening));
     }
 
+    /** In hundredths near shut, where a little is much, in fiftieths up to a fifth, in twentieths beyond. */
     private static double coarse(double opening) {
-        return Math.max(1, Math.round(opening * STEPS)) / STEPS;
+        double steps = opening < 0.1 ? 100 : opening < 0.2 ? 50 : 20;
+        return Math.max(1, Math.round(opening * steps)) / steps;
     }
 
     private static double square(double x) {
