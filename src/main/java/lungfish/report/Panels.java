@@ -45,14 +45,14 @@ final class Panels {
                 "Duty      ",
                 flow(duty.needed().freeM3PerS()) + " at "
                         + pressure(duty.needed().pressurePa()));
-        under((duty.recommended() ? "Recommended: " : "As drawn: ")
-                + FleetName.of(candidate.fleet()) + ". It runs at "
-                + pressure(tired.gaugePa()) + " and gives " + flow(tired.freeM3PerS()) + bled(tired) + "; it draws "
-                + show(tired.watts(), Dimension.POWER)
-                + " and may be held at " + pressure(candidate.fleet().continuousPa()) + " all day.");
-        under("That is tired, with devices due for cleaning. New it runs at "
-                + pressure(candidate.fresh().gaugePa()) + " and gives "
-                + flow(candidate.fresh().freeM3PerS()) + ". The air leaves it at "
+        under((duty.recommended() ? "Recommended: " : "As drawn: ") + FleetName.of(candidate.fleet()) + ", running at "
+                + pressure(tired.gaugePa()) + " and giving " + flow(tired.freeM3PerS()) + bled(tired) + "; drawing "
+                + show(tired.watts(), Dimension.POWER) + "; good for "
+                + pressure(candidate.fleet().continuousPa())
+                + " all day.");
+        under("That is tired, with devices due for cleaning. New, it is "
+                + flow(candidate.fresh().freeM3PerS()) + " at "
+                + pressure(candidate.fresh().gaugePa()) + ". The air leaves at "
                 + temperature(candidate.fresh().discharge().coolK()) + " to "
                 + temperature(candidate.fresh().discharge().hotK()) + ".");
         under("Worst served is " + names.of(duty.needed().index().id().part()) + ". " + pipe(duty));

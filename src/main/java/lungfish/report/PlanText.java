@@ -62,6 +62,6 @@ public final class PlanText {
             return needs + "; as it stands the plan does not work: see what must be mended first.";
         }
         int more = plan.headroom().map(room -> room.outlets()).orElse(0);
-        return needs + ": " + blower + " gives it" + (more > 0 ? ", with room for " + more + " more." : ".");
+        return needs + ": " + blower + " will do" + (more > 0 ? ", with room for " + more + " more." : ".");
     }
 }
