@@ -41,6 +41,11 @@ public record Machine(
         return count * kind.leastShare() * kind.openM3PerS();
     }
 
+    /** So many of them. */
+    public Machine withCount(int newCount) {
+        return new Machine(name, part, kind, newCount, accessories, intakeK);
+    }
+
     /** The same machines as another class. */
     public Machine as(BlowerClass other) {
         return new Machine(other.name(), part, other, count, accessories, intakeK);

@@ -29,6 +29,7 @@ import lungfish.sizing.PumpDuty;
  * @param pumps the small pumps of today
  * @param today noise of the pumps of today
  * @param planned noise of the blower
+ * @param essential where the blowers run with only the essential outlets on; absent where none is marked
  * @param backup absent where nothing is known that draws power
  * @param cost absent where no blower can be named
  * @param keepPumps whether the honest answer is to keep the small pumps
@@ -48,6 +49,7 @@ public record Plan(
         Optional<Headroom> headroom,
         NoiseAnswer today,
         NoiseAnswer planned,
+        Optional<EssentialDuty> essential,
         Optional<BackupAnswer> backup,
         Optional<CostAnswer> cost,
         boolean keepPumps,

@@ -65,7 +65,8 @@ final class Planning {
         air.ifPresent(side -> explain(side, headroom.orElseThrow()));
         NoiseAnswer today = keep(noiseToday(), "level of today's pumps at the listener");
         NoiseAnswer planned = keep(noisePlanned(air), "level of the planned blower at the listener");
-        Optional<BackupAnswer> backup = load(air).map(load -> backup(load));
+        Optional<EssentialDuty> essential = air.flatMap(EssentialDuty::of);
+        Optional<BackupAnswer> backup = load(air, essential).map(load -> backup(load));
         Optional<CostAnswer> cost = air.map(side -> cost(side));
         List<OutletPlan> outlets = new OutletPlans(setup, pumps).of(air);
         boolean keepPumps = keepPumps(cost);
@@ -82,6 +83,7 @@ final class Planning {
                 headroom,
                 today,
                 planned,
+                essential,
                 backup,
                 cost,
                 keepPumps,
@@ -163,7 +165,7 @@ final class Planning {
     }
 
     /** What would hang on a battery: the blower where it runs, or the pumps of today where no blower is planned. */
-    private Optional<Load> load(Optional<AirSide> air) {
+    private Optional<Load> load(Optional<AirSide> air, Optional<EssentialDuty> essential) {
         if (air.isEmpty()) {
             double watts = pumps.stream().mapToDouble(PumpDuty::watts).sum();
             return watts > 0 ? Optional.of(new Load(watts, watts, OptionalDouble.empty())) : Optional.empty();
@@ -175,8 +177,9 @@ final class Planning {
                 .mapToDouble(each -> each.machine().kind().surgeFactor())
                 .max()
                 .orElse(1);
-        OptionalDouble essential = EssentialLoad.watts(side);
-        return Optional.of(new Load(running.watts(), running.watts() * surge, essential));
+        OptionalDouble essentialW =
+                essential.stream().mapToDouble(duty -> duty.running().watts()).findFirst();
+        return Optional.of(new Load(running.watts(), running.watts() * surge, essentialW));
     }
 
     private BackupAnswer backup(Load load) {
@@ -221,7 +224,9 @@ final class Planning {
         air.ifPresent(side -> {
             double sparePa = side.asked().sparePa();
             findings.addAll(DutyFindings.of(setup, side.duty(), sparePa));
-            findings.addAll(OutletFindings.asFiled(outlets));
+            if (!keepPumps) {
+                findings.addAll(OutletFindings.asFiled(outlets));
+            }
             findings.addAll(PipeFindings.of(setup, side));
             findings.addAll(
                     new Choosing(setup, side.piped()).noise(side.fleet()).findings());

@@ -104,12 +104,19 @@ final class Panels {
         under("The machines only: bubbles, the hiss of a bleed and humming walls are not counted.");
     }
 
+    private String machinesOn() {
+        return plan.essential()
+                .filter(duty -> duty.machinesOn() < duty.machines())
+                .map(duty -> ", " + duty.machinesOn() + " of " + duty.machines() + " machines on")
+                .orElse("");
+    }
+
     private void backup() {
         OptionalDouble runtime = plan.backup().map(BackupAnswer::runtimeS).orElse(OptionalDouble.empty());
         page.hung("Backup    ", runtime.isPresent() ? time(runtime.getAsDouble()) + " on battery" : "No battery");
         plan.backup().ifPresent(backup -> {
             if (backup.essentialRuntimeS().isPresent()) {
-                under("With the essential outlets only: "
+                under("With the essential outlets only" + machinesOn() + ": "
                         + time(backup.essentialRuntimeS().getAsDouble()) + ".");
             }
             under("For " + time(backup.wishedS().si()) + " it takes "

@@ -11,6 +11,7 @@ import lungfish.headroom.Headroom;
 import lungfish.json.JsonWriter;
 import lungfish.noise.Heard;
 import lungfish.noise.NoiseAnswer;
+import lungfish.plan.EssentialDuty;
 import lungfish.plan.Plan;
 import lungfish.plan.Solution;
 import lungfish.quantity.Quantities;
@@ -99,8 +100,18 @@ public final class PlanJson {
                 out,
                 "essential_runtime_s",
                 backup.map(BackupAnswer::essentialRuntimeS).orElse(OptionalDouble.empty()));
+        Keys.object(out, "essential_duty", plan.essential(), PlanJson::essential);
         Keys.object(out, "battery_for_the_wish", backup.map(BackupAnswer::needed), PlanJson::battery);
         Keys.number(out, "alarm_pa", plan.alarmPa());
+    }
+
+    private static void essential(JsonWriter out, EssentialDuty duty) {
+        out.whole("outlets", duty.outlets());
+        out.whole("machines_on", duty.machinesOn());
+        out.whole("machines", duty.machines());
+        Keys.number(out, "running_pressure_pa", duty.running().gaugePa());
+        Keys.number(out, "running_free_air_m3_per_s", duty.running().freeM3PerS());
+        Keys.number(out, "power_w", duty.running().watts());
     }
 
     private static void battery(JsonWriter out, Needed needed) {

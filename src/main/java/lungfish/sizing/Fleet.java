@@ -2,6 +2,7 @@ package lungfish.sizing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import lungfish.air.FreeAir;
 import lungfish.blower.Machine;
@@ -70,6 +71,24 @@ public final class Fleet {
                         .toList(),
                 bleed,
                 room);
+    }
+
+    /** How many machines there are in all. */
+    public int machines() {
+        return placed.stream().mapToInt(each -> each.machine().count()).sum();
+    }
+
+    /** The same fleet with one machine fewer, taken from the last place; empty where it would be the last machine. */
+    public Optional<Fleet> withOneFewer() {
+        if (machines() <= 1) {
+            return Optional.empty();
+        }
+        List<Placed> fewer = new ArrayList<>(placed);
+        Placed last = fewer.remove(fewer.size() - 1);
+        if (last.machine().count() > 1) {
+            fewer.add(new Placed(last.machine().withCount(last.machine().count() - 1), last.node()));
+        }
+        return Optional.of(new Fleet(fewer, bleed, room));
     }
 
     /** The class of the first machine: that of all, where the plan chooses. */

@@ -136,6 +136,28 @@ final class PlannerTest {
     }
 
     @Test
+    void whereThePumpsStayNothingIsSaidOfValvesOnABlowerThatIsNotThere() {
+        assertThat(codes(DemoPlans.plan("starting-out")))
+                .doesNotContain(Code.STARVED, Code.CLOSED_DROP, Code.ABOVE_MOST);
+    }
+
+    @Test
+    void machinesThatTheEssentialOutletsDoNotNeedAreShut() {
+        Plan plan = DemoPlans.plan("club-hall");
+        EssentialDuty duty = plan.essential().orElseThrow();
+        double essentialM3PerS = plan.outlets().stream()
+                .filter(outlet -> outlet.need().essential())
+                .mapToDouble(outlet -> outlet.need().targetM3PerS().si())
+                .sum();
+
+        assertThat(duty.machinesOn()).isLessThan(duty.machines());
+        assertThat(duty.running().freeM3PerS()).isGreaterThanOrEqualTo(essentialM3PerS);
+        // equal machines, so power goes with their number
+        assertThat(plan.backup().orElseThrow().essentialRuntimeS().orElseThrow())
+                .isGreaterThan(plan.backup().orElseThrow().runtimeS().orElseThrow() * 1.5);
+    }
+
+    @Test
     void aRoomWithNothingInItSaysWhatToDo() {
         Plan plan = plan(Rooms.empty());
 
