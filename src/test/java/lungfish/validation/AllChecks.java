@@ -6,6 +6,7 @@ import lungfish.air.OxygenChecks;
 import lungfish.air.UpliftChecks;
 import lungfish.backup.BatteryChecks;
 import lungfish.catalogue.CatalogueChecks;
+import lungfish.network.NetworkChecks;
 import lungfish.noise.SoundChecks;
 
 /** Every group, in the order of docs/validation.md. A new engine adds one line. */
@@ -20,6 +21,7 @@ final class AllChecks {
                 AirFlowChecks.compressedAirTable(),
                 AirFlowChecks.fuelGasTables(),
                 AirFlowChecks.fittings(),
+                NetworkChecks.networks(),
                 AirFlowChecks.compression(),
                 UpliftChecks.airlift(),
                 UpliftChecks.outlets(),
