@@ -29,6 +29,7 @@ final class HouseTest {
         house.put("json", Set.of());
         house.put("catalogue", Set.of("quantity", "reason"));
         house.put("room", Set.of("quantity", "reason", "catalogue"));
+        house.put("edit", Set.of("quantity", "reason", "catalogue", "room"));
         house.put("roomfile", Set.of("json", "quantity", "reason", "catalogue", "room"));
         house.put("air", Set.of());
         house.put("network", Set.of("air"));
@@ -42,8 +43,11 @@ final class HouseTest {
         house.put("cost", Set.of("quantity", "reason", "catalogue", "room"));
         house.put("headroom", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("plan", everythingBefore(house, "json", "roomfile", "networkfile"));
+        house.put("drawing", everythingBefore(house, "json", "roomfile", "networkfile", "edit"));
         house.put("report", everythingBefore(house, "roomfile", "networkfile"));
         house.put("terminal", everythingBefore(house));
+        house.put("desk", everythingBefore(house, "networkfile", "drawing", "report", "terminal"));
+        house.put("desktop", everythingBefore(house, "networkfile", "terminal"));
         return house;
     }
 
@@ -90,12 +94,24 @@ final class HouseTest {
             slices().matching("lungfish.(*)..").should().beFreeOfCycles();
 
     @ArchTest
-    static final ArchRule nothingHereKnowsAScreen = noClasses()
+    static final ArchRule onlyTheWindowKnowsSwing = noClasses()
             .that()
             .resideInAPackage("lungfish.*..")
+            .and()
+            .resideOutsideOfPackage("lungfish.desktop..")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("javax.swing..", "java.awt..", "com.formdev..");
+            .resideInAnyPackage("javax.swing..", "com.formdev..");
+
+    @ArchTest
+    static final ArchRule onlyDrawingAndWindowKnowAScreen = noClasses()
+            .that()
+            .resideInAPackage("lungfish.*..")
+            .and()
+            .resideOutsideOfPackages("lungfish.desktop..", "lungfish.drawing..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.awt..");
 
     @ArchTest
     static final ArchRule enginesKnowNoFilesAndNoJson = noClasses()
@@ -104,6 +120,7 @@ final class HouseTest {
                     "lungfish.quantity..",
                     "lungfish.reason..",
                     "lungfish.room..",
+                    "lungfish.edit..",
                     "lungfish.air..",
                     "lungfish.network..",
                     "lungfish.blower..",
