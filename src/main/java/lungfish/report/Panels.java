@@ -45,7 +45,7 @@ final class Panels {
                 "Duty      ",
                 flow(duty.needed().freeM3PerS()) + " at "
                         + pressure(duty.needed().pressurePa()));
-        under((duty.recommended() ? "Recommended: " : "As drawn: ") + FleetName.of(candidate.fleet()) + ", running at "
+        under(chosen(duty) + FleetName.of(candidate.fleet()) + ", running at "
                 + pressure(tired.gaugePa()) + " and giving " + flow(tired.freeM3PerS()) + bled(tired) + "; drawing "
                 + show(tired.watts(), Dimension.POWER) + "; good for "
                 + pressure(candidate.fleet().continuousPa())
@@ -56,6 +56,13 @@ final class Panels {
                 + temperature(candidate.fresh().discharge().coolK()) + " to "
                 + temperature(candidate.fresh().discharge().hotK()) + ".");
         under("Worst served is " + names.of(duty.needed().index().id().part()) + ". " + pipe(duty));
+    }
+
+    private String chosen(Duty duty) {
+        if (!duty.recommended()) {
+            return "As drawn: ";
+        }
+        return plan.keepPumps() ? "Were one bought: " : "Recommended: ";
     }
 
     private String bled(Running running) {

@@ -46,7 +46,7 @@ public final class Sentences {
         String name = names.of(assumption.where());
         boolean isPlain =
                 assumption.where().equals(PartId.ROOM) || assumption.what().contains(name);
-        String of = isPlain ? "" : " of " + name;
+        String of = isPlain ? "" : " (" + name + ")";
         return assumption.what() + of + ": " + quantities.show(assumption.si(), assumption.dimension()) + " ("
                 + assumption.because() + ")";
     }

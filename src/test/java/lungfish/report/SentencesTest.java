@@ -83,7 +83,7 @@ final class SentencesTest {
                 PartId.ROOM, "room temperature", 295.15, Dimension.TEMPERATURE, "common practice, no source");
         assertThat(METRIC.says(assumption)).isEqualTo("room temperature: 22 °C (common practice, no source)");
         Assumption ofTank = new Assumption(TANK, "temperature", 298.15, Dimension.TEMPERATURE, "tropical");
-        assertThat(METRIC.says(ofTank)).isEqualTo("temperature of tank c4: 25 °C (tropical)");
+        assertThat(METRIC.says(ofTank)).isEqualTo("temperature (tank c4): 25 °C (tropical)");
     }
 
     @Test
