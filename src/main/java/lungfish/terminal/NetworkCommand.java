@@ -8,17 +8,24 @@ import lungfish.quantity.Quantities;
 import lungfish.report.NetworkText;
 import picocli.CommandLine;
 
-/** Shows the network that a room is solved as. */
+/** Writes the network that a room is solved as: the file that {@code solve} reads, or a table of it. */
 @CommandLine.Command(
         name = "network",
-        description = "Show the network that the room is solved as; with --json, the file that 'solve' reads.")
+        description = "Write the network that the room is solved as: the file that 'solve' and other programs read.")
 final class NetworkCommand extends RoomCommand {
+    @CommandLine.Option(names = "--table", description = "Show it as a table for people instead.")
+    private boolean table;
+
     @Override
     Outcome answer(Plan plan, Quantities quantities) {
         return plan.network()
                 .map(network ->
-                        told(plan, isJson() ? NetworkWriter.text(network) : NetworkText.text(network, quantities)))
+                        told(plan, isTable() ? NetworkText.text(network, quantities) : NetworkWriter.text(network)))
                 .orElseGet(NetworkCommand::none);
+    }
+
+    private boolean isTable() {
+        return table && !isJson();
     }
 
     private static Outcome none() {

@@ -80,6 +80,14 @@ final class PlansOfDemoRoomsTest {
         assertThat(JSON.readTree(solved.out()).at("/tuned/ok").asBoolean()).isTrue();
     }
 
+    @Test
+    void aNetworkIsWrittenAsTheFileThatSolveReadsUnlessATableIsAskedFor() {
+        String file = Said.by("network", "starting-out").out();
+
+        assertThat(file).isEqualTo(Said.by("network", "starting-out", "--json").out());
+        assertThat(Said.by("network", "starting-out", "--table").out()).doesNotContain("{");
+    }
+
     /** The plan's figure with valves as filed, and what 'solve' makes of the network that the plan gives away. */
     @ParameterizedTest
     @MethodSource("demoRooms")
