@@ -33,6 +33,9 @@ import org.jspecify.annotations.Nullable;
  */
 final class AsSetSolve {
     private static final int UNDAMPED_STEPS = 30;
+    /** Shortened steps that a later round begins with: where kinks make whole steps circle, shorter ones do not. */
+    private static final int DAMPED_STEPS = 12;
+
     /** Steps without progress after which the safeguard is called, and what counts as progress. */
     private static final int PATIENCE = 6;
 
@@ -49,6 +52,7 @@ final class AsSetSolve {
     private final Descent descent;
     private final Misses misses = new Misses();
     private final double[] balance;
+    private final double[] before;
     private final double[] heldPsi;
 
     /** ψ of each knot, Pa². */
@@ -67,6 +71,7 @@ final class AsSetSolve {
         frame = new Frame(shape, knots, held(shape, knots));
         psi = new double[knots.count];
         balance = new double[knots.count];
+        before = new double[knots.count];
         heldPsi = new double[shape.sources()];
         pipes = new PipeWork(frame, network);
         leaves = new LeafWork(frame, shape, knots, network);
@@ -164,7 +169,7 @@ final class AsSetSolve {
         frame.clear();
         pipes.loadChords(psi);
         leaves.loadChords(psi);
-        step();
+        step(1.0);
     }
 
     private void settleStill(Pieces pieces) {
@@ -190,7 +195,7 @@ final class AsSetSolve {
             if (round > 0) {
                 steps += descent.run(round);
             }
-            if (undamped()) {
+            if (undamped(round)) {
                 return beyondModel();
             }
         }
@@ -208,26 +213,26 @@ final class AsSetSolve {
         return null;
     }
 
-    private boolean undamped() {
-        double before = Double.POSITIVE_INFINITY;
+    private boolean undamped(int round) {
+        double last = Double.POSITIVE_INFINITY;
         double best = Double.POSITIVE_INFINITY;
         int bestAt = 0;
-        for (int i = 0; i < UNDAMPED_STEPS; i++) {
+        for (int i = 0; i < UNDAMPED_STEPS + DAMPED_STEPS; i++) {
             double figure = load();
-            if (Misses.isMet(figure, before) && isBalanced()) {
+            if (Misses.isMet(figure, last) && isBalanced()) {
                 return true;
             }
             if (Double.isNaN(figure)) {
                 return false;
             }
-            before = figure;
+            last = figure;
             if (figure < PROGRESS * best) {
                 best = figure;
                 bestAt = i;
-            } else if (i - bestAt >= PATIENCE) {
+            } else if (i - Math.max(bestAt, round > 0 ? DAMPED_STEPS : 0) >= PATIENCE) {
                 return false;
             }
-            step();
+            step(round > 0 && i < DAMPED_STEPS ? 0.5 : 1.0);
             steps++;
         }
         return false;
@@ -249,14 +254,16 @@ final class AsSetSolve {
         return misses.isBalanced(frame.largest(balance));
     }
 
-    private void step() {
+    private void step(double share) {
         frame.solve();
+        System.arraycopy(psi, 0, before, 0, psi.length);
         for (int k = 0; k < frame.unknowns(); k++) {
             int knot = frame.knotOfUnknown[k];
-            psi[knot] = Math.min(highestPsi, Math.max(lowestPsi, psi[knot] + frame.right[k]));
+            psi[knot] = Math.min(highestPsi, Math.max(lowestPsi, psi[knot] + share * frame.right[k]));
         }
-        pipes.advance(highestPsi - lowestPsi);
-        leaves.advance(psi, highestPsi);
+        leaves.stopAtKinks(before, psi);
+        pipes.advance(highestPsi - lowestPsi, share);
+        leaves.advance(psi, highestPsi, share);
     }
 
     /** Newton steps of the last solve. */

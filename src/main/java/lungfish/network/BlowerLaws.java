@@ -15,6 +15,8 @@ final class BlowerLaws {
     private final double densityKgPerM3;
     private final Source.Blower[] blowers;
     private final int[] position;
+    private final double[] shutPsi;
+    private final double[] slopeAtShut;
 
     /** Flow at the last {@link #at}, kg/s. */
     double flow;
@@ -34,6 +36,14 @@ final class BlowerLaws {
             }
         }
         blowers = found.toArray(Source.Blower[]::new);
+        shutPsi = new double[blowers.length];
+        slopeAtShut = new double[blowers.length];
+        for (int i = 0; i < blowers.length; i++) {
+            double shutPa = blowers[i].curve().shutGaugePa();
+            double machines = blowers[i].count() * densityKgPerM3;
+            shutPsi[i] = shutPa * (shutPa + 2.0 * ambientPa);
+            slopeAtShut[i] = machines * blowers[i].curve().slopeBeforeShut() / (2.0 * (shutPa + ambientPa));
+        }
     }
 
     int count() {
@@ -45,6 +55,7 @@ final class BlowerLaws {
         return position[i];
     }
 
+    /** Flow and slope at ψ; at the very ψ where it shuts, the slope below it. */
     void at(int i, double psi) {
         double bounded = Math.max(psi, LEAST_PSI_OVER_PI * ambientPa * ambientPa);
         double pressurePa = Math.sqrt(bounded + ambientPa * ambientPa);
@@ -52,6 +63,16 @@ final class BlowerLaws {
         double machines = blowers[i].count() * densityKgPerM3;
         slope = machines * blowers[i].curve().slopeAt(gaugePa) / (2.0 * pressurePa);
         flow = machines * blowers[i].curve().flowAt(gaugePa) + slope * (psi - bounded);
+        if (psi == shutPsi[i]) {
+            flow = 0.0;
+            slope = slopeAtShut[i];
+        }
+    }
+
+    /** Where a step that crosses the kink of a closing check valve is to stop: at the kink, whose slope is that below it. */
+    double stoppedAtShut(int i, double beforePsi, double afterPsi) {
+        boolean crosses = (beforePsi < shutPsi[i]) != (afterPsi < shutPsi[i]) && beforePsi != shutPsi[i];
+        return crosses ? shutPsi[i] : afterPsi;
     }
 
     /** Slope for a step at the last {@link #at}: never flat while there is flow. */
@@ -61,7 +82,6 @@ final class BlowerLaws {
 
     /** ψ at and above which it gives nothing; infinite when its curve never comes down to zero. */
     double shutPsi(int i) {
-        double gaugePa = blowers[i].curve().shutGaugePa();
-        return gaugePa * (gaugePa + 2.0 * ambientPa);
+        return shutPsi[i];
     }
 }

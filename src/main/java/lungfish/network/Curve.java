@@ -79,6 +79,12 @@ public final class Curve {
         return pa[first];
     }
 
+    /** How the flow changes with pressure just before it comes to nothing. */
+    double slopeBeforeShut() {
+        double shutPa = shutGaugePa();
+        return shutPa < Double.POSITIVE_INFINITY ? derivative(shutPa) : 0.0;
+    }
+
     /**
      * The greatest gauge pressure at which it still gives a flow: the inverse of {@link #flowAt}.
      *

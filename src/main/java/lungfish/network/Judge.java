@@ -57,7 +57,8 @@ final class Judge {
             double p1 = flows.nodeGaugePa(shape.pipeFrom[i]) + ambientPa;
             double p2 = flows.nodeGaugePa(shape.pipeTo[i]) + ambientPa;
             double fall = (p1 - p2) * (p1 + p2);
-            double miss = fall - lossPa2(network.pipes().get(i), flows.pipeKgPerS(i), Math.abs(Math.log(p1 / p2)));
+            double miss =
+                    fall - lossPa2(network.pipes().get(i), flows.pipeKgPerS(i), 2.0 * Math.abs(Math.log(p1 / p2)));
             most = Math.max(most, Math.abs(miss) / (p1 + p2));
         }
         return most;

@@ -190,6 +190,14 @@ final class LeafWork {
         }
     }
 
+    /** Keeps a step from crossing the kinks of check valves at the blowers. */
+    void stopAtKinks(double[] beforePsi, double[] psi) {
+        for (int i = 0; i < blowerKnot.length; i++) {
+            int knot = blowerKnot[i];
+            psi[knot] = blowers.stoppedAtShut(i, beforePsi[knot], psi[knot]);
+        }
+    }
+
     /**
      * Takes the step that the system gave. A drop that it would run backward is closed, or nearly so where its tap keeps
      * it open; none takes more than it could at the highest pressure.
@@ -197,16 +205,17 @@ final class LeafWork {
      * @param psi after the step
      * @param highestPsi that any knot can have; infinite where there is no bound
      */
-    void advance(double[] psi, double highestPsi) {
+    void advance(double[] psi, double highestPsi, double share) {
         clipped = 0.0;
         for (int i = 0; i < flow.length; i++) {
-            double next = flowAtOldPsi[i] + conductance[i] * frame.change(dropKnot[i]);
+            double whole = flowAtOldPsi[i] + conductance[i] * frame.change(dropKnot[i]);
+            double next = flow[i] + share * (whole - flow[i]);
             double kept = kept(i, next, psi[dropKnot[i]], highestPsi);
             clipped += Math.abs(kept - next);
             flow[i] = kept;
         }
         for (int i = 0; i < blowerFlow.length; i++) {
-            blowerFlow[i] -= blowerConductance[i] * frame.change(blowerKnot[i]);
+            blowerFlow[i] -= share * blowerConductance[i] * frame.change(blowerKnot[i]);
         }
     }
 

@@ -13,7 +13,7 @@ final class Pieces {
     private final double[] heldMost;
     private final double[] shut;
     private final double[] opens;
-    private final int[] aBlower;
+    private final int[] strongest;
 
     Pieces(Shape shape, Knots knots, double[] heldPsi, DropLaws drops, BlowerLaws blowers) {
         this.knots = knots;
@@ -21,7 +21,7 @@ final class Pieces {
         heldMost = filled(Double.NEGATIVE_INFINITY);
         shut = filled(Double.NEGATIVE_INFINITY);
         opens = filled(Double.POSITIVE_INFINITY);
-        aBlower = new int[knots.pieces];
+        strongest = new int[knots.pieces];
         for (int i = 0; i < shape.sources(); i++) {
             int piece = pieceOf(shape.sourceNode[i]);
             holds[piece] |= shape.fixed[i];
@@ -29,8 +29,10 @@ final class Pieces {
         }
         for (int i = 0; i < blowers.count(); i++) {
             int piece = pieceOf(shape.sourceNode[blowers.source(i)]);
-            shut[piece] = Math.max(shut[piece], blowers.shutPsi(i));
-            aBlower[piece] = blowers.source(i);
+            if (blowers.shutPsi(i) > shut[piece]) {
+                shut[piece] = blowers.shutPsi(i);
+                strongest[piece] = blowers.source(i);
+            }
         }
         for (int i = 0; i < shape.drops(); i++) {
             int piece = pieceOf(shape.dropNode[i]);
@@ -97,7 +99,7 @@ final class Pieces {
         }
         for (int piece = 0; piece < knots.pieces; piece++) {
             if (isStill(piece) && stillPsi(piece) == Double.POSITIVE_INFINITY) {
-                return Reasons.noOutlet(network.sources().get(aBlower[piece]));
+                return Reasons.noOutlet(network.sources().get(strongest[piece]));
             }
         }
         return null;

@@ -158,12 +158,13 @@ final class PipeWork {
      *
      * @param rangePsi between the highest and the lowest ψ that any knot can have; infinite where there is no bound
      */
-    void advance(double rangePsi) {
+    void advance(double rangePsi, double share) {
         clipped = 0.0;
         for (int i = 0; i < flow.length; i++) {
             if (!frame.isIdle(i)) {
                 double change = frame.change(frame.knotA[i]) - frame.change(frame.knotB[i]);
-                double next = flowAtOldPsi[i] + conductance[i] * change;
+                double whole = flowAtOldPsi[i] + conductance[i] * change;
+                double next = flow[i] + share * (whole - flow[i]);
                 double kept = Math.abs(next) > TRUST * Math.abs(flow[i]) ? kept(i, next, rangePsi) : next;
                 clipped += Math.abs(kept - next);
                 flow[i] = kept;

@@ -19,6 +19,9 @@ final class TunedSolve {
     /** No air behaves as an ideal gas in a pipe at such a pressure, Pa: 100 atmospheres. */
     static final double MOST_PA = 1e7;
 
+    /** Falls of ψ found from so far below that taps near ambient lose digits: solved again where they really stand. */
+    private static final double COARSE_OVER_AMBIENT = 100.0;
+
     private static final int PRESSURE_ROUNDS = 100;
 
     private final Shape shape;
@@ -97,18 +100,23 @@ final class TunedSolve {
         for (int round = 0; round < PRESSURE_ROUNDS; round++) {
             boolean home = home();
             double lift = lift();
-            if (psi[knots.ofNode[shape.sourceNode[0]]] + lift > MOST_PA * MOST_PA) {
+            if (sourcePsi() + lift > MOST_PA * MOST_PA) {
                 return Reasons.beyondModel(network.drops().get(index));
             }
             if (!home) {
                 return Reasons.cap(steps, network.pipes().get(0).id());
             }
             raise(lift);
-            if (!logTerm || Math.abs(lift) <= Misses.PSI_ROUNDING * ambientPi) {
+            boolean stands = Math.abs(lift) <= Misses.PSI_ROUNDING * (ambientPi + sourcePsi());
+            if (stands || (!logTerm && lift < COARSE_OVER_AMBIENT * ambientPi)) {
                 return null;
             }
         }
         return Reasons.cap(steps, network.pipes().get(0).id());
+    }
+
+    private double sourcePsi() {
+        return psi[knots.ofNode[shape.sourceNode[0]]];
     }
 
     private double total() {
@@ -187,7 +195,7 @@ final class TunedSolve {
         for (int k = 0; k < frame.unknowns(); k++) {
             psi[frame.knotOfUnknown[k]] += frame.right[k];
         }
-        pipes.advance(Double.POSITIVE_INFINITY);
+        pipes.advance(Double.POSITIVE_INFINITY, 1.0);
     }
 
     /** How much the sources must rise for the worst drop to have just what it needs; remembers which that is. */
@@ -233,8 +241,7 @@ final class TunedSolve {
             spare[i] = asks ? spare(tap, drops.psiWithValve(i, target[i], open)) : Double.NaN;
             valve[i] = asks ? drops.valveKFor(i, target[i], tap) : Double.NaN;
         }
-        double source = psi[knots.ofNode[shape.sourceNode[0]]];
-        return new Tuning(drops.gaugeOf(source), index, spare, valve);
+        return new Tuning(drops.gaugeOf(sourcePsi()), index, spare, valve);
     }
 
     private double spare(double tapPsi, double neededPsi) {

@@ -26,6 +26,11 @@ final class RandomNetworks {
         return new RandomNetworks(seed, true).network();
     }
 
+    /** A curve with flat and steep pieces. */
+    static Curve curve(long seed) {
+        return new RandomNetworks(seed, true).curve();
+    }
+
     private Network network() {
         int count = 1 + dice.nextInt(nasty && chance(0.05) ? 300 : 30);
         List<String> nodes = new ArrayList<>();
