@@ -1,8 +1,6 @@
 package lungfish.plan;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import lungfish.catalogue.Catalogue;
 import lungfish.demand.Demand;
 import lungfish.demand.Demands;
@@ -17,19 +15,7 @@ import lungfish.room.Room;
  * @param planned the blowers drawn as planned; where none is drawn, one with nothing said of it
  */
 record Setup(Room room, Catalogue catalogue, Surroundings surroundings, Demand demand, List<Blower> planned) {
-    private static final Blower UNDRAWN = new Blower(
-            new BlowerId("planned"),
-            "planned blower",
-            Blower.Role.PLANNED,
-            Optional.empty(),
-            1,
-            new Blower.Siting(Optional.empty(), false, OptionalDouble.empty(), OptionalDouble.empty()),
-            Blower.Fittings.UNKNOWN,
-            new Blower.Unsaid(),
-            Optional.empty(),
-            OptionalDouble.empty(),
-            List.of(),
-            Optional.empty());
+    private static final Blower UNDRAWN = Blower.planned(new BlowerId("planned"));
 
     static Setup of(Room room, Catalogue catalogue) {
         List<Blower> drawn = room.blowers(Blower.Role.PLANNED);

@@ -84,4 +84,31 @@ public record Blower(
     public Blower {
         serves = List.copyOf(serves);
     }
+
+    /** A planned blower of which nothing else is said: the plan recommends the machine. */
+    public static Blower planned(BlowerId id) {
+        return new Blower(
+                id,
+                "planned blower",
+                Role.PLANNED,
+                Optional.empty(),
+                1,
+                new Siting(Optional.empty(), false, OptionalDouble.empty(), OptionalDouble.empty()),
+                Fittings.UNKNOWN,
+                new Unsaid(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                List.of(),
+                Optional.empty());
+    }
+
+    /** Another machine, or the plan's choice, in the same place. */
+    public Blower withMachine(Optional<String> that) {
+        return new Blower(id, name, role, that, count, siting, fittings, bleed, circuit, ageS, serves, feeds);
+    }
+
+    /** The same machine, with its surplus treated otherwise. */
+    public Blower withBleed(Bleed that) {
+        return new Blower(id, name, role, machine, count, siting, fittings, that, circuit, ageS, serves, feeds);
+    }
 }

@@ -13,4 +13,14 @@ public record Climate(
     /** Nothing is known. */
     public static final Climate UNKNOWN =
             new Climate(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+
+    /** The same air, this warm; empty: unknown. */
+    public Climate withTemperatureK(OptionalDouble that) {
+        return new Climate(that, humidity, altitudeM, coldestPipeK);
+    }
+
+    /** The same air, this high; empty: unknown. */
+    public Climate withAltitudeM(OptionalDouble that) {
+        return new Climate(temperatureK, humidity, that, coldestPipeK);
+    }
 }

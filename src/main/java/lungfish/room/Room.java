@@ -61,4 +61,39 @@ public record Room(
     public List<Blower> blowers(Blower.Role role) {
         return blowers.stream().filter(blower -> blower.role() == role).toList();
     }
+
+    /** The same room in other air. */
+    public Room withClimate(Climate that) {
+        return copy(displayUnits, that, blowers);
+    }
+
+    /** The same room with these blowers for all of its own. */
+    public Room withBlowers(List<Blower> those) {
+        return copy(displayUnits, climate, those);
+    }
+
+    /** The same room, last shown in these units. */
+    public Room withDisplayUnits(DisplayUnits those) {
+        return copy(those, climate, blowers);
+    }
+
+    private Room copy(DisplayUnits units, Climate air, List<Blower> machines) {
+        return new Room(
+                name,
+                notes,
+                units,
+                shell,
+                air,
+                supply,
+                wishes,
+                listener,
+                circuits,
+                racks,
+                runs,
+                gangs,
+                machines,
+                backup,
+                stirrers,
+                ownClasses);
+    }
 }

@@ -20,14 +20,20 @@ import java.nio.file.attribute.PosixFileAttributeView;
  * Where one of the steps up to 5 fails, the fresh file is thrown away and the old one is untouched. Step 6 is not
  * possible on every system; where it fails the new file is there, only not yet certain to survive a power cut.
  */
-final class AtomicSave {
+public final class AtomicSave {
     private final Disk disk;
 
     AtomicSave(Disk disk) {
         this.disk = disk;
     }
 
-    void save(Path file, byte[] bytes) throws IOException {
+    /** Saves to the disks of this machine. */
+    public static AtomicSave onThisDisk() {
+        return new AtomicSave(Disk.REAL);
+    }
+
+    /** Replaces what the file holds; makes it where there is none. */
+    public void save(Path file, byte[] bytes) throws IOException {
         Path target = Files.exists(file) ? file.toRealPath() : file.toAbsolutePath();
         Path folder = folderOf(target);
         Path fresh = disk.fresh(folder, String.valueOf(target.getFileName()));

@@ -34,7 +34,7 @@ public final class RoomFiles {
     /** Saves a room so that the file holds either all of the old one or all of the new one, whatever fails. */
     public static Optional<Problem> save(Path file, Room room) {
         try {
-            new AtomicSave(Disk.REAL).save(file, RoomWriter.bytes(room));
+            AtomicSave.onThisDisk().save(file, RoomWriter.bytes(room));
             return Optional.empty();
         } catch (IOException e) {
             return Optional.of(new Problem(

@@ -1,6 +1,7 @@
 package lungfish.terminal;
 
 import lungfish.json.JsonWriter;
+import lungfish.roomfile.DemoRooms;
 import picocli.CommandLine;
 
 /** Lists the demo rooms. */
@@ -10,7 +11,7 @@ final class DemosCommand extends Command {
     Outcome call() {
         return Outcome.fine(
                 isJson()
-                        ? JsonWriter.text(fields -> fields.texts("demo_rooms", Input.DEMOS))
-                        : String.join("\n", Input.DEMOS) + "\n");
+                        ? JsonWriter.text(fields -> fields.texts("demo_rooms", DemoRooms.NAMES))
+                        : String.join("\n", DemoRooms.NAMES) + "\n");
     }
 }

@@ -13,21 +13,19 @@ import java.util.List;
 import lungfish.json.JsonReader;
 import lungfish.json.Problem;
 import lungfish.json.Reading;
+import lungfish.roomfile.DemoRooms;
 import org.jspecify.annotations.Nullable;
 
 /** The bytes that a command is given: a file, or a resource of the jar. */
 final class Input {
-    /** The demo rooms, from the smallest. */
-    static final List<String> DEMOS = List.of("starting-out", "garage-killifish", "basement-rainbows", "club-hall");
-
     private Input() {}
 
     /** A room: a file, or else the demo room of that name. */
     static Reading<byte[]> room(String fileOrDemo) {
-        boolean isDemo = DEMOS.contains(fileOrDemo) && !isFile(fileOrDemo);
+        boolean isDemo = DemoRooms.NAMES.contains(fileOrDemo) && !isFile(fileOrDemo);
         return isDemo
-                ? Reading.of(resource("demo-rooms/" + fileOrDemo + ".room.json"))
-                : file(fileOrDemo, "a room file, or a demo room: " + String.join(", ", DEMOS));
+                ? Reading.of(DemoRooms.bytes(fileOrDemo))
+                : file(fileOrDemo, "a room file, or a demo room: " + String.join(", ", DemoRooms.NAMES));
     }
 
     static Reading<byte[]> network(String file) {

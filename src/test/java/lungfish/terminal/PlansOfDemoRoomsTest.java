@@ -13,6 +13,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import lungfish.roomfile.DemoRooms;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,7 +28,7 @@ final class PlansOfDemoRoomsTest {
     private static final String UNFILLED = "\\{\\w+}";
 
     static List<String> demoRooms() {
-        return Input.DEMOS;
+        return DemoRooms.NAMES;
     }
 
     private static JsonSchema schema(String name) {
@@ -43,7 +44,7 @@ final class PlansOfDemoRoomsTest {
     void everyRoomInTheFolderIsADemo() throws IOException {
         try (Stream<Path> files = Files.list(Path.of("demo-rooms"))) {
             assertThat(files.map(file -> file.getFileName().toString().replace(".room.json", "")))
-                    .containsExactlyInAnyOrderElementsOf(Input.DEMOS);
+                    .containsExactlyInAnyOrderElementsOf(DemoRooms.NAMES);
         }
     }
 

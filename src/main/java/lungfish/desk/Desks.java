@@ -1,0 +1,44 @@
+package lungfish.desk;
+
+import java.nio.file.Path;
+import lungfish.catalogue.Catalogue;
+import lungfish.catalogue.CatalogueFiles;
+import lungfish.plan.Planner;
+import lungfish.room.Room;
+import lungfish.roomfile.DemoRooms;
+import lungfish.roomfile.RoomReader;
+
+/**
+ * What all desks of the program share, one desk a window.
+ *
+ * @param preferences of the person
+ * @param hands that do the work
+ */
+public record Desks(Catalogue catalogue, Preferences preferences, Hands hands) {
+    /** The name of the file of preferences. */
+    private static final String PREFERENCES = "preferences.properties";
+
+    /** With the catalogue that came with the program, and preferences in this folder. */
+    public static Desks in(Path configFolder, Hands hands) {
+        return new Desks(
+                CatalogueFiles.load(), new Preferences(configFolder.resolve(PREFERENCES), hands.disk()), hands);
+    }
+
+    /** A new desk with a demo room on it. */
+    public Desk withDemo(String name) {
+        return with("Open " + name, demo(name));
+    }
+
+    /**
+     * A new desk with a room on it that has no file.
+     *
+     * @param done how the room came here
+     */
+    public Desk with(String done, Room room) {
+        return new Desk(this, new Planner(catalogue)::plan, done, room);
+    }
+
+    Room demo(String name) {
+        return new RoomReader(catalogue).read(DemoRooms.bytes(name)).orThrow();
+    }
+}
