@@ -1,10 +1,8 @@
 package lungfish;
 
-import java.awt.AWTError;
 import java.awt.GraphicsEnvironment;
-import java.awt.HeadlessException;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 
@@ -17,26 +15,22 @@ final class Display {
 
     /** Asks the display; never throws, and gives up on one that does not answer. */
     static boolean isUsable() {
-        CompletableFuture<Boolean> answer = new CompletableFuture<>();
-        Thread asking = new Thread(() -> answer.complete(answers()), "display probe");
-        asking.setDaemon(true); // one that hangs must not keep the program from ending
-        asking.start();
+        FutureTask<Boolean> asking = new FutureTask<>(Display::hasScreens);
+        Thread thread = new Thread(asking, "display probe");
+        thread.setDaemon(true); // one that hangs must not keep the program from ending
+        thread.start();
         try {
-            return answer.get(PATIENCE_S, TimeUnit.SECONDS);
-        } catch (TimeoutException | ExecutionException e) {
-            return false;
+            return asking.get(PATIENCE_S, TimeUnit.SECONDS);
+        } catch (ExecutionException | TimeoutException e) {
+            return false; // an error of the toolkit, a missing library, or silence: all mean that there is none
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             return false;
         }
     }
 
-    private static boolean answers() {
-        try {
-            return !GraphicsEnvironment.isHeadless()
-                    && GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices().length > 0;
-        } catch (HeadlessException | AWTError | LinkageError | InternalError e) {
-            return false;
-        }
+    private static boolean hasScreens() {
+        return !GraphicsEnvironment.isHeadless()
+                && GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices().length > 0;
     }
 }

@@ -83,6 +83,29 @@ final class InputTest {
         assertThat(Said.by("check", file.toString()).err()).contains("/display_units: ", "/shell/length_m: ");
     }
 
+    /** Thirty outlets on a pump of the 2 L/min class. */
+    @ParameterizedTest
+    @ValueSource(strings = {"plan", "check", "blowers", "network"})
+    void aRoomWhoseBlowerIsFarTooSmallIsBlocked(String command) throws IOException {
+        String room = Input.text("demo-rooms/garage-killifish.room.json")
+                .replace("\"role\": \"planned\",", "\"role\": \"planned\", \"machine\": \"small-diaphragm-2\",");
+        Path file = Files.writeString(folder.resolve("room.json"), room);
+        assertThat(Said.by(command, file.toString()).exit()).isEqualTo(Exit.BLOCKED);
+    }
+
+    @Test
+    void aBlockedPlanHasItsBlockingFindingsAmongTheProblems() throws IOException {
+        String room = Input.text("demo-rooms/garage-killifish.room.json")
+                .replace("\"role\": \"planned\",", "\"role\": \"planned\", \"machine\": \"small-diaphragm-2\",");
+        Path file = Files.writeString(folder.resolve("room.json"), room);
+        JsonNode plan = new ObjectMapper()
+                .readTree(Said.by("plan", file.toString(), "--json").out());
+        assertThat(plan.get("problems"))
+                .isNotEmpty()
+                .allSatisfy(problem -> assertThat(problem.get("found").asText()).isNotBlank());
+        assertThat(plan.get("findings").get(0).get("severity").asText()).isEqualTo("blocking");
+    }
+
     @Test
     void aNetworkThatCannotBeSolvedSaysWhy() throws IOException {
         Path file = Files.writeString(
