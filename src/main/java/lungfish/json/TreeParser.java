@@ -108,6 +108,7 @@ final class TreeParser {
     }
 
     private static String firstLine(JsonProcessingException e) {
-        return e.getOriginalMessage().lines().findFirst().orElse("");
+        String line = e.getOriginalMessage().lines().findFirst().orElse("");
+        return line.replaceFirst(", from `[^`]*`", ""); // the setting of a library is no news to a keeper
     }
 }

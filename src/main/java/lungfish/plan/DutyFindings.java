@@ -92,7 +92,7 @@ final class DutyFindings {
     private void machine() {
         Candidate candidate = duty.candidate();
         Running running = candidate.tired();
-        if (!running.insideCurve()) {
+        if (!running.insideCurve() && !isShort(candidate)) {
             List<BlowerClass.CurvePoint> points = candidate.kind().points();
             add(
                     Code.OUTSIDE_CURVE,
@@ -109,6 +109,11 @@ final class DutyFindings {
             findings.add(Finding.of(Code.NEEDS_RELIEF_VALVE, part())
                     .with("blower", candidate.fleet().name()));
         }
+    }
+
+    /** One that cannot give the air has no meeting with the demand: the place on its curve says nothing. */
+    private static boolean isShort(Candidate candidate) {
+        return candidate.reserveShare() < 0;
     }
 
     private void frequency(BlowerClass kind) {

@@ -9,6 +9,7 @@ import lungfish.reason.Amount;
 import lungfish.reason.Code;
 import lungfish.reason.Finding;
 import lungfish.reason.PartId;
+import lungfish.room.Outlet;
 import lungfish.sizing.PumpDuty;
 
 /** What the outlets get as their valves are filed, and from the pumps of today. */
@@ -26,19 +27,25 @@ final class OutletFindings {
     }
 
     private static boolean hasSetting(OutletPlan outlet) {
-        return outlet.need()
-                .seat()
-                .outlet()
-                .valve()
-                .filter(valve -> valve.opening().isPresent())
-                .isPresent();
+        return opening(outlet).isPresent();
+    }
+
+    private static boolean isShut(OutletPlan outlet) {
+        return opening(outlet).orElse(1) == 0;
+    }
+
+    private static OptionalDouble opening(OutletPlan outlet) {
+        return outlet.need().seat().outlet().valve().map(Outlet.Valve::opening).orElse(OptionalDouble.empty());
     }
 
     private static void look(OutletPlan outlet, List<Finding> findings) {
         PartId part = outlet.need().id().part();
         OptionalDouble most = outlet.need().mostM3PerS();
         DropFlow gets = outlet.asSet().orElseThrow();
-        if (gets.state() == DropFlow.State.CLOSED) {
+        if (isShut(outlet)) {
+            double target = outlet.need().targetM3PerS().si();
+            findings.add(Finding.of(Code.VALVE_SHUT, part, new Amount("allowed", target, Dimension.AIR_FLOW)));
+        } else if (gets.state() == DropFlow.State.CLOSED) {
             findings.add(Finding.of(
                     Code.CLOSED_DROP,
                     part,

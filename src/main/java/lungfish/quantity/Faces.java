@@ -77,9 +77,9 @@ final class Faces {
             case VOLUME -> Steps.of(Units.L, typed(2));
             case MASS -> Steps.of(Units.G, typed(2), 1, Units.KG, typed(2));
             case MONEY -> Faces::money;
-            case ENERGY_PRICE -> Steps.of(Units.PER_KWH, live(2));
+            case ENERGY_PRICE -> Steps.of(Units.PER_KWH, typed(4));
             case RATIO -> Steps.of(Units.ONE, live(2));
-            case SHARE -> Steps.of(Units.PERCENT, live(1), 0.0995, Units.PERCENT, live(0));
+            case SHARE -> Steps.of(Units.PERCENT, typed(1), 0.0995, Units.PERCENT, live(0));
             case COUNT -> si -> Long.toString(Math.round(si));
             case SPEED -> Steps.of(Units.M_PER_S, live(1));
             case TURNOVER -> Steps.of(Units.TURNS_PER_H, live(1));

@@ -23,7 +23,7 @@ public enum Code {
             "Put the tap on an existing run, or let it take the nearest point of the main."),
     DISCONNECTED(
             BLOCKING, "{where} is not joined to any blower.", "Let its end touch the main, or place a blower on it."),
-    CANNOT_SOLVE(BLOCKING, "The pipe network cannot be solved: {reason}", "Mend the part that is named."),
+    CANNOT_SOLVE(BLOCKING, "The pipe network cannot be solved: {reason}.", "Mend the part that is named."),
     LOOSE_END(
             NOTE,
             "{where} ends {found} short of the next pipe and is taken as capped there.",
@@ -70,6 +70,10 @@ public enum Code {
             "As set, {where} gets no air: its tap has {found} and it opens at {allowed}. A device without air can siphon or"
                     + " stand dry.",
             "Raise its air release or the pressure in the main."),
+    VALVE_SHUT(
+            WARNING,
+            "As set, the valve of {where} is shut: it gets no air and should have {allowed}.",
+            "Open it to its coarse start, or take the outlet out of the room if it is not in use."),
     AIRLIFT_OUT_OF_RANGE(
             NOTE,
             "The uplift of {where} lies outside the range in which the water it moves is known.",
@@ -125,7 +129,7 @@ public enum Code {
             "{where} gives {found} at the depths that it serves; its outlets ask for {allowed}.",
             "Hang fewer outlets on it, or plan the central blower."),
     VOLTAGE_DIFFERS(
-            WARNING,
+            BLOCKING,
             "{blower} is made for {found}; the room has {allowed}.",
             "Take the version made for the room's mains."),
     FREQUENCY_DIFFERS(

@@ -3,6 +3,7 @@ package lungfish.report;
 import static lungfish.report.Table.Column.numbers;
 import static lungfish.report.Table.Column.words;
 
+import java.util.Optional;
 import java.util.stream.Collectors;
 import lungfish.json.JsonWriter;
 import lungfish.plan.Plan;
@@ -12,6 +13,9 @@ import lungfish.sizing.Candidate;
 
 /** The blowers that were looked at for a room, and the verdict on each. */
 public final class BlowersReport {
+    /** Stands for what a class that cannot give the air would do: it never meets the demand. */
+    private static final String TOO_SMALL = "—";
+
     private final Quantities quantities;
     private final Limits limits;
 
@@ -32,13 +36,15 @@ public final class BlowersReport {
         }
         Page page = new Page().heading(headline(plan));
         page.paragraph("Each tired, with devices due for cleaning; those that fit first.");
-        return page.table(table(plan)).text();
+        page.table(table(plan));
+        otherMains(plan).ifPresent(page::paragraph);
+        return page.text();
     }
 
     private static String headline(Plan plan) {
         long fit = plan.candidates().stream().filter(Candidate::fits).count();
-        return fit + " of " + plan.candidates().size() + " blower classes fit "
-                + plan.room().name() + ".";
+        long listed = plan.candidates().stream().filter(Candidate::suitsMains).count();
+        return fit + " of " + listed + " blower classes fit " + plan.room().name() + ".";
     }
 
     private Table table(Plan plan) {
@@ -52,18 +58,31 @@ public final class BlowersReport {
                 numbers("Heard"),
                 numbers("Price"),
                 words("Limits that it breaks"));
-        plan.candidates().forEach(candidate -> row(table, candidate));
+        plan.candidates().stream().filter(Candidate::suitsMains).forEach(candidate -> row(table, candidate));
         return table;
     }
 
+    /** Nobody buys a machine for other mains: they are counted, not listed. */
+    private Optional<String> otherMains(Plan plan) {
+        long others = plan.candidates().stream()
+                .filter(candidate -> !candidate.suitsMains())
+                .count();
+        return plan.room().supply().voltageV().stream()
+                .filter(volts -> others > 0)
+                .mapToObj(volts -> "Left out: " + others + (others == 1 ? " class" : " classes")
+                        + " made for other mains than the room's " + show(volts, Dimension.VOLTAGE) + ".")
+                .findFirst();
+    }
+
     private void row(Table table, Candidate candidate) {
+        boolean runs = candidate.reserveShare() >= 0;
         table.row(
                 candidate.fits() ? "●" : "✕",
                 candidate.kind().name(),
-                show(candidate.tired().gaugePa(), Dimension.PRESSURE),
-                show(candidate.tired().freeM3PerS(), Dimension.AIR_FLOW),
+                runs ? show(candidate.tired().gaugePa(), Dimension.PRESSURE) : TOO_SMALL,
+                runs ? show(candidate.tired().freeM3PerS(), Dimension.AIR_FLOW) : TOO_SMALL,
                 show(candidate.reserveShare(), Dimension.SHARE),
-                show(candidate.tired().watts(), Dimension.POWER),
+                runs ? show(candidate.tired().watts(), Dimension.POWER) : TOO_SMALL,
                 show(candidate.dba(), Dimension.SOUND_LEVEL),
                 show(candidate.kind().price(), Dimension.MONEY),
                 candidate.broken().stream().map(limits::says).collect(Collectors.joining("; ")));

@@ -17,6 +17,9 @@ final class Panels {
     /** Below this share of the needed pressure nobody feels the pipe. */
     private static final double PIPE_MATTERS_FROM = 0.02;
 
+    /** A bleed below this share of the blower's air is what rounding leaves of none. */
+    private static final double NO_BLEED_SHARE = 1e-6;
+
     private final Plan plan;
     private final Quantities quantities;
     private final Names names;
@@ -40,11 +43,22 @@ final class Panels {
 
     private void duty(Duty duty) {
         Candidate candidate = duty.candidate();
-        Running tired = candidate.tired();
         page.hung(
                 "Duty      ",
                 flow(duty.needed().freeM3PerS()) + " at "
                         + pressure(duty.needed().pressurePa()));
+        if (candidate.reserveShare() < 0) {
+            under(chosen(duty) + FleetName.of(candidate.fleet()) + ": too small. Tired, it gives "
+                    + flow((1 + candidate.reserveShare()) * duty.needed().freeM3PerS()) + " at that pressure.");
+        } else {
+            running(duty);
+        }
+        under("Worst served is " + names.of(duty.needed().index().id().part()) + ". " + pipe(duty));
+    }
+
+    private void running(Duty duty) {
+        Candidate candidate = duty.candidate();
+        Running tired = candidate.tired();
         under(chosen(duty) + FleetName.of(candidate.fleet()) + ", running at "
                 + pressure(tired.gaugePa()) + " and giving " + flow(tired.freeM3PerS()) + bled(tired) + "; drawing "
                 + show(tired.watts(), Dimension.POWER) + "; good for "
@@ -53,9 +67,8 @@ final class Panels {
         under("That is tired, with devices due for cleaning. New, it is "
                 + flow(candidate.fresh().freeM3PerS()) + " at "
                 + pressure(candidate.fresh().gaugePa()) + ". The air leaves at "
-                + temperature(candidate.fresh().discharge().coolK()) + " to "
-                + temperature(candidate.fresh().discharge().hotK()) + ".");
-        under("Worst served is " + names.of(duty.needed().index().id().part()) + ". " + pipe(duty));
+                + temperature(tired.discharge().coolK()) + " to "
+                + temperature(tired.discharge().hotK()) + ".");
     }
 
     private String chosen(Duty duty) {
@@ -66,7 +79,7 @@ final class Panels {
     }
 
     private String bled(Running running) {
-        return running.bledM3PerS() > 0
+        return running.bledM3PerS() > NO_BLEED_SHARE * running.freeM3PerS()
                 ? ", of which " + flow(running.bledM3PerS()) + " are bled"
                 : ", none of it bled";
     }
@@ -86,7 +99,8 @@ final class Panels {
         String limit = headroom.limit()
                 .map(broken -> "First to break: " + Limits.name(broken.limit()) + ". ")
                 .orElse("No limit was met. ");
-        under(left(headroom) + " (new and clean: " + flow(headroom.freshFreeM3PerS()) + "). " + limit
+        under("Tired, and with devices due, " + left(headroom.freeM3PerS()) + " (new and clean: "
+                + fresh(headroom) + "). " + limit
                 + "Counted in outlets like " + names.of(headroom.like().id().part())
                 + ", hung where the worst-served one hangs.");
         int planned = plan.demand().planned().size();
@@ -95,10 +109,13 @@ final class Panels {
         }
     }
 
-    private String left(Headroom headroom) {
-        return headroom.freeM3PerS() < 0
-                ? "Tired, and with devices due, " + flow(-headroom.freeM3PerS()) + " are lacking"
-                : "Tired, and with devices due, " + flow(headroom.freeM3PerS()) + " are left";
+    private String left(double freeM3PerS) {
+        return flow(Math.abs(freeM3PerS)) + (freeM3PerS < 0 ? " are lacking" : " are left");
+    }
+
+    private String fresh(Headroom headroom) {
+        double fresh = headroom.freshFreeM3PerS();
+        return fresh < 0 || headroom.freeM3PerS() < 0 ? left(fresh) : flow(fresh);
     }
 
     private void noise() {
@@ -136,15 +153,21 @@ final class Panels {
     private void cost(CostAnswer cost) {
         page.hung("Cost      ", money(cost.central().energyPerYear()) + " a year for power");
         String today = cost.today()
-                .map(bill -> "; the small pumps " + money(bill.total()) + ": " + payback(cost))
+                .map(bill -> "; the small pumps " + money(bill.total()) + payback(cost))
                 .orElse("");
         under("Over " + cost.years() + " years " + money(cost.central().total()) + " in all" + today + ".");
     }
 
-    private static String payback(CostAnswer cost) {
+    /** A blower that does not serve the room is not compared with the pumps. */
+    private String payback(CostAnswer cost) {
+        boolean serves =
+                plan.duty().map(Duty::candidate).filter(Candidate::serves).isPresent();
+        if (!serves) {
+            return "";
+        }
         return cost.paybackYear().isPresent()
-                ? "the central blower pays from year " + cost.paybackYear().getAsInt() + " on"
-                : "the central blower does not pay";
+                ? ": the central blower pays from year " + cost.paybackYear().getAsInt() + " on"
+                : ": the central blower does not pay";
     }
 
     private void under(String reason) {

@@ -53,8 +53,12 @@ public final class PlanText {
                 .orElse("This room cannot be planned yet; see what must be mended first.");
     }
 
+    private static String outlets(int count) {
+        return count == 1 ? "1 outlet needs " : count + " outlets need ";
+    }
+
     private String headline(Duty duty) {
-        String needs = plan.outlets().size() + " outlets need "
+        String needs = outlets(plan.outlets().size())
                 + quantities.show(duty.needed().freeM3PerS(), Dimension.AIR_FLOW) + " at "
                 + quantities.show(duty.needed().pressurePa(), Dimension.PRESSURE);
         String blower = FleetName.of(duty.candidate().fleet());

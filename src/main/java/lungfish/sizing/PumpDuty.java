@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import lungfish.blower.Machine;
 import lungfish.demand.Need;
+import lungfish.network.Conditions;
 import lungfish.room.Blower;
 
 /**
@@ -16,6 +17,9 @@ import lungfish.room.Blower;
  */
 public record PumpDuty(
         Blower pump, Machine machine, List<Need> served, List<Double> gives, double gaugePa, double watts) {
+    /** As for the outlets of the network. */
+    private static final double SERVED_BAND = Conditions.usual().servedBand();
+
     public PumpDuty {
         served = List.copyOf(served);
         gives = List.copyOf(gives);
@@ -31,9 +35,12 @@ public record PumpDuty(
         return served.stream().mapToDouble(need -> need.targetM3PerS().si()).sum();
     }
 
-    /** Whether every outlet could have its target: the pump gives as much as they ask for together, wherever it goes. */
+    /**
+     * Whether every outlet could be served: the pump gives as much as they ask for together, wherever it goes, within the
+     * band in which an outlet counts as served.
+     */
     public boolean enough() {
-        return givesM3PerS() >= askedM3PerS();
+        return givesM3PerS() >= (1 - SERVED_BAND) * askedM3PerS();
     }
 
     /** What one outlet gets, m³/s. */

@@ -11,15 +11,19 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import lungfish.reason.Code;
 import lungfish.reason.Finding;
 import lungfish.reason.PartId;
 import lungfish.reason.Why;
+import lungfish.room.BlowerBuilder;
 import lungfish.room.Point;
 import lungfish.room.Room;
 import lungfish.room.Rooms;
+import lungfish.room.Supply;
 import lungfish.sizing.Candidate;
+import lungfish.sizing.PumpDuty;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -209,6 +213,48 @@ final class PlannerTest {
         // 30 outlets of 2 L/min ask for 60 L/min: 1e-3 m³/s
         assertThat(finding.orElseThrow().amounts().get(1).si()).isEqualTo(1e-3, within(1e-12));
         assertThat(plan.isBlocked()).isTrue();
+        // it never meets the demand, so no place on its curve is to be doubted
+        assertThat(codes(plan)).doesNotContain(Code.OUTSIDE_CURVE);
+    }
+
+    @Test
+    void aMachineMadeForOtherMainsBlocksThePlan() {
+        Supply european =
+                new Supply(OptionalDouble.of(230), OptionalDouble.of(50), OptionalDouble.empty(), Optional.empty());
+        Plan plan = plan(oneOutlet(0.5, aBlower("central").machine("linear-piston-40-120v"), european));
+
+        assertThat(codes(plan)).contains(Code.VOLTAGE_DIFFERS);
+        assertThat(plan.isBlocked()).isTrue();
+    }
+
+    @Test
+    void aShutValveIsCalledShutAndItsDepthIsNotBlamed() {
+        Plan plan = plan(oneOutlet(0, aBlower("central"), Supply.UNKNOWN));
+
+        assertThat(codes(plan)).contains(Code.VALVE_SHUT).doesNotContain(Code.CLOSED_DROP);
+    }
+
+    private static Room oneOutlet(double opening, BlowerBuilder blower, Supply supply) {
+        var outlet = anOutlet("a").targetM3PerS(2e-5).valve("needle-brass", opening);
+        return aRoom().with(aRack("A").shelf(0.9, aTank("A-1").with(outlet)))
+                .with(aMain("main", false, new Point(0.2, 0.2, 2.2), new Point(4, 0.2, 2.2)))
+                .with(blower.at(0.2, 0.2, 2.1))
+                .with(supply)
+                .build();
+    }
+
+    @Test
+    void aSmallPumpWithinTheServedBandIsNotCalledShort() {
+        List<PumpDuty> short5Percent = DemoPlans.plan("garage-killifish").pumps().stream()
+                .filter(pump -> pump.givesM3PerS() < 0.95 * pump.askedM3PerS())
+                .toList();
+
+        assertThat(DemoPlans.plan("garage-killifish").findings())
+                .filteredOn(finding -> finding.code() == Code.SMALL_PUMPS_SHORT)
+                .extracting(Finding::where)
+                .containsExactlyElementsOf(short5Percent.stream()
+                        .map(pump -> pump.pump().id().part())
+                        .toList());
     }
 
     @Test

@@ -48,6 +48,7 @@ final class QuantitiesTest {
         0.0125; MASS; 12.5 g
         0.123; SHARE; 12 %
         0.042; SHARE; 4.2 %
+        0.08; SHARE; 8 %
         1234; COUNT; 1234
         0.0011; TURNOVER; 4.0 turns/h
         0.0064; CONCENTRATION; 6.4 mg/L
@@ -135,6 +136,9 @@ final class QuantitiesTest {
         assertThat(new Quantities(METRIC, "EUR").show(1e-7, Dimension.ENERGY_PRICE))
                 .isEqualTo("0.36 EUR per kWh");
         assertThat(new Quantities(US, "$").show(1e-7, Dimension.ENERGY_PRICE)).isEqualTo("$0.36 per kWh");
+        // 8.5e-8 · 3.6e6 = 0.306: rounded to cents, a keeper who multiplies would not find our cost
+        assertThat(new Quantities(METRIC, "EUR").show(8.5e-8, Dimension.ENERGY_PRICE))
+                .isEqualTo("0.306 EUR per kWh");
     }
 
     @Test

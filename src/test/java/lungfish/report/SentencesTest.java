@@ -56,7 +56,7 @@ final class SentencesTest {
     @Test
     void aDollarInAWordIsJustADollar() {
         Finding finding = Finding.of(Code.CANNOT_SOLVE, PartId.ROOM).with("reason", "$1 \\ {found}");
-        assertThat(METRIC.says(finding)).endsWith("$1 \\ {found}");
+        assertThat(METRIC.says(finding)).endsWith("$1 \\ {found}.");
     }
 
     @ParameterizedTest

@@ -12,6 +12,8 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import lungfish.roomfile.DemoRooms;
 import org.junit.jupiter.api.Test;
@@ -87,6 +89,26 @@ final class PlansOfDemoRoomsTest {
 
         assertThat(file).isEqualTo(Said.by("network", "starting-out", "--json").out());
         assertThat(Said.by("network", "starting-out", "--table").out()).doesNotContain("{");
+    }
+
+    @Test
+    void machinesForOtherMainsAreCountedAndNotListed() {
+        Said said = Said.by("blowers", "garage-killifish");
+
+        assertThat(said.out()).contains("made for other mains than the room's 230 V.");
+        assertThat(said.out()).doesNotContain("120 V");
+    }
+
+    /** The hot end of the discharge in the panel, and in the sheet that explains it. */
+    @ParameterizedTest
+    @MethodSource("demoRooms")
+    void thePanelAndItsWhySayTheSameHotEnd(String room) {
+        String said = Said.by("plan", room, "--why").out().replaceAll("\\s+", " ");
+        Matcher why = Pattern.compile("Why (\\S+ \\S+)\\? Air leaving the blower, hot end")
+                .matcher(said);
+
+        assertThat(why.find()).isTrue();
+        assertThat(said).containsPattern("The air leaves at \\S+ \\S+ to " + Pattern.quote(why.group(1)) + "\\.");
     }
 
     /** The plan's figure with valves as filed, and what 'solve' makes of the network that the plan gives away. */
