@@ -62,6 +62,7 @@ final class AsSetSolve {
     private double highestPsi;
     private double lowestPsi;
     private boolean warm;
+    private boolean changedLaws;
     private int steps;
 
     AsSetSolve(Network network, Shape shape, Knots knots) {
@@ -96,6 +97,7 @@ final class AsSetSolve {
         double ambientPa = changed.conditions().ambientPa();
         pipes.take(changed);
         leaves.take(changed);
+        changedLaws = true;
         for (int i = 0; i < heldPsi.length; i++) {
             heldPsi[i] = Double.NEGATIVE_INFINITY;
             if (changed.sources().get(i) instanceof Source.FixedPressure fixed) {
@@ -106,7 +108,7 @@ final class AsSetSolve {
 
     /** Turns one tap valve. */
     void turnValve(int drop, double valveK) {
-        leaves.drops().setValve(drop, valveK);
+        leaves.turnValve(drop, valveK, psi);
     }
 
     /** Forgets the last answer: the next start is cold. */
@@ -130,9 +132,13 @@ final class AsSetSolve {
         highestPsi = pieces.highest();
         lowestPsi = Math.min(
                 0.0, Arrays.stream(heldPsi).filter(Double::isFinite).min().orElse(0.0));
+        steps = 0;
         if (!warm) {
             startCold(pieces);
+        } else if (changedLaws) {
+            leaves.settle(psi);
         }
+        changedLaws = false;
         settleStill(pieces);
         warm = false;
         refusal = descendAndStep();
@@ -170,6 +176,7 @@ final class AsSetSolve {
         pipes.loadChords(psi);
         leaves.loadChords(psi);
         step(1.0);
+        steps++;
     }
 
     private void settleStill(Pieces pieces) {
@@ -190,7 +197,6 @@ final class AsSetSolve {
 
     /** Undamped steps first; then, as long as they fail, the descent and undamped steps from where it came to. */
     private @Nullable Refused descendAndStep() {
-        steps = 0;
         for (int round = 0; round < ROUNDS; round++) {
             if (round > 0) {
                 steps += descent.run(round);
@@ -266,7 +272,7 @@ final class AsSetSolve {
         leaves.advance(psi, highestPsi, share);
     }
 
-    /** Newton steps of the last solve. */
+    /** Linear solves of the last solve, the start among them. */
     int steps() {
         return steps;
     }

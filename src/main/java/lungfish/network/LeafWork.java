@@ -8,6 +8,9 @@ final class LeafWork {
     /** A step that raises a drop's flow by more than this factor is checked against what the drop can ever take. */
     private static final double TRUST = 3.0;
 
+    /** A change of a drop's flow beyond this share of it is no longer a small one. */
+    private static final double MUCH = 0.01;
+
     /** What is left of the flow of a drop that a step would run backward, though its tap would keep it open. */
     private static final double NEARLY_CLOSED = 0.125;
 
@@ -128,6 +131,31 @@ final class LeafWork {
         }
         misses.flow(clipped);
         countBlowers(psi, misses);
+    }
+
+    /** Turns one tap valve, and gives its drop at once the flow that the last pressures ask for. */
+    void turnValve(int drop, double valveK, double[] psi) {
+        drops.setValve(drop, valveK);
+        settle(drop, psi);
+    }
+
+    /** Gives each drop whose law has changed much the flow that the last pressures ask for: half a step for nothing. */
+    void settle(double[] psi) {
+        for (int i = 0; i < flow.length; i++) {
+            if (flow[i] > 0.0 && !drops.isShut(i)) {
+                drops.at(i, flow[i]);
+                double step = (psi[dropKnot[i]] - drops.psi) / drops.slope;
+                if (Math.abs(step) > MUCH * flow[i]) {
+                    settle(i, psi);
+                }
+            }
+        }
+    }
+
+    private void settle(int i, double[] psi) {
+        double before = flow[i];
+        flow[i] = drops.flowAt(i, psi[dropKnot[i]]);
+        clipped += Math.abs(flow[i] - before);
     }
 
     /** The same after setting each flow to what the pressures alone ask for. */

@@ -5,7 +5,7 @@ public sealed interface Solved extends Answer permits AsSet, Tuned {
     /** The network that was solved. */
     Network network();
 
-    /** Newton steps that it took; 0 when nothing moves. */
+    /** Linear solves that it took, the start among them; 0 when the last answer still holds. */
     int iterations();
 
     /** Free air through all drops together, m³/s. */

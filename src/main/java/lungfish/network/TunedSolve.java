@@ -139,6 +139,7 @@ final class TunedSolve {
         pipes.loadChords(psi);
         loadTargets();
         step();
+        steps++;
     }
 
     private void loadTargets() {
@@ -220,7 +221,7 @@ final class TunedSolve {
         }
     }
 
-    /** Newton steps of the last solve. */
+    /** Linear solves of the last solve, the start among them. */
     int steps() {
         return steps;
     }
