@@ -13,10 +13,10 @@ import lungfish.network.Answer;
 import lungfish.network.AsSet;
 import lungfish.network.Drop;
 import lungfish.network.DropFlow;
-import lungfish.network.Network;
 import lungfish.network.PipeFlow;
 import lungfish.network.Refused;
 import lungfish.network.Solved;
+import lungfish.network.Source;
 import lungfish.network.SourceFlow;
 import lungfish.network.Tuned;
 import lungfish.network.TunedDrop;
@@ -45,61 +45,72 @@ public final class AnswerText {
     }
 
     private Page asSet(AsSet answer) {
-        Network network = answer.network();
-        Table sources = new Table(words("Source"), numbers("Pressure"), numbers("Gives"), words(""));
-        for (int i = 0; i < network.sources().size(); i++) {
+        page.heading("As set: " + flow(answer.totalFreeM3PerS()) + " in all; " + states(answer) + ".");
+        return rest(answer, sources(answer), drops(answer));
+    }
+
+    private Table sources(AsSet answer) {
+        Table table = new Table(words("Source"), numbers("Pressure"), numbers("Gives"), words(""));
+        List<Source> sources = answer.network().sources();
+        for (int i = 0; i < sources.size(); i++) {
             SourceFlow flow = answer.source(i);
             String remark = remark(flow.shut(), flow.insideCurve());
-            sources.row(network.sources().get(i).id(), pressure(flow.gaugePa()), flow(flow.freeM3PerS()), remark);
+            table.row(sources.get(i).id(), pressure(flow.gaugePa()), flow(flow.freeM3PerS()), remark);
         }
-        Table drops = new Table(words("Drop"), numbers("Tap"), numbers("Target"), numbers("Takes"), words("State"));
-        for (int i = 0; i < network.drops().size(); i++) {
-            Drop drop = network.drops().get(i);
+        return table;
+    }
+
+    private Table drops(AsSet answer) {
+        Table table = new Table(words("Drop"), numbers("Tap"), numbers("Target"), numbers("Takes"), words("State"));
+        List<Drop> drops = answer.network().drops();
+        for (int i = 0; i < drops.size(); i++) {
             DropFlow flow = answer.drop(i);
-            drops.row(
-                    drop.id(),
-                    pressure(flow.tapGaugePa()),
-                    flow(drop.targetM3PerS()),
-                    flow(flow.freeM3PerS()),
-                    word(flow.state()));
+            String target = flow(drops.get(i).targetM3PerS());
+            String takes = flow(flow.freeM3PerS());
+            table.row(drops.get(i).id(), pressure(flow.tapGaugePa()), target, takes, word(flow.state()));
         }
-        page.heading("As set: " + flow(answer.totalFreeM3PerS()) + " in all; " + states(answer) + ".");
-        return rest(answer, sources, drops);
+        return table;
     }
 
     private Page tuned(Tuned answer) {
-        Network network = answer.network();
-        Table sources = new Table(
+        String index = answer.network().drops().get(answer.indexDrop()).id();
+        page.heading("Tuned: " + flow(answer.totalFreeM3PerS()) + " at " + pressure(answer.requiredGaugePa())
+                + "; the index drop is " + index + ".");
+        answer.whyNot().forEach(page::paragraph);
+        return rest(answer, sources(answer), drops(answer));
+    }
+
+    private Table sources(Tuned answer) {
+        Table table = new Table(
                 words("Source"),
                 numbers("Pressure"),
                 numbers("Asked"),
                 numbers("Gives"),
                 numbers("Headroom"),
                 words(""));
-        for (int i = 0; i < network.sources().size(); i++) {
+        List<Source> sources = answer.network().sources();
+        for (int i = 0; i < sources.size(); i++) {
             TunedSource source = answer.source(i);
-            sources.row(
-                    network.sources().get(i).id(),
+            table.row(
+                    sources.get(i).id(),
                     pressure(source.gaugePa()),
                     flow(source.askedM3PerS()),
                     flow(source.givesM3PerS()),
                     flow(source.headroomM3PerS()),
                     remark(source.shut(), source.insideCurve()));
         }
-        Table drops = new Table(words("Drop"), numbers("Tap"), numbers("Target"), numbers("Spare"));
-        for (int i = 0; i < network.drops().size(); i++) {
+        return table;
+    }
+
+    private Table drops(Tuned answer) {
+        Table table = new Table(words("Drop"), numbers("Tap"), numbers("Target"), numbers("Spare"));
+        List<Drop> drops = answer.network().drops();
+        for (int i = 0; i < drops.size(); i++) {
             TunedDrop drop = answer.tunedDrop(i);
-            drops.row(
-                    network.drops().get(i).id(),
-                    pressure(drop.flow().tapGaugePa()),
-                    flow(network.drops().get(i).targetM3PerS()),
-                    pressure(drop.sparePa()));
+            String target = flow(drops.get(i).targetM3PerS());
+            table.row(drops.get(i).id(), pressure(drop.flow().tapGaugePa()), target, pressure(drop.sparePa()));
         }
-        page.heading("Tuned: " + flow(answer.totalFreeM3PerS()) + " at " + pressure(answer.requiredGaugePa())
-                + "; the index drop is "
-                + network.drops().get(answer.indexDrop()).id() + ".");
-        answer.whyNot().forEach(page::paragraph);
-        return rest(answer, sources, drops);
+        return table;
     }
 
     private Page rest(Solved answer, Table sources, Table drops) {

@@ -84,22 +84,22 @@ final class InputTest {
     }
 
     /** Thirty outlets on a pump of the 2 L/min class. */
+    private String farTooSmall() throws IOException {
+        String room = Input.text("demo-rooms/garage-killifish.room.json")
+                .replace("\"role\": \"planned\",", "\"role\": \"planned\", \"machine\": \"small-diaphragm-2\",");
+        return Files.writeString(folder.resolve("room.json"), room).toString();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"plan", "check", "blowers", "network"})
     void aRoomWhoseBlowerIsFarTooSmallIsBlocked(String command) throws IOException {
-        String room = Input.text("demo-rooms/garage-killifish.room.json")
-                .replace("\"role\": \"planned\",", "\"role\": \"planned\", \"machine\": \"small-diaphragm-2\",");
-        Path file = Files.writeString(folder.resolve("room.json"), room);
-        assertThat(Said.by(command, file.toString()).exit()).isEqualTo(Exit.BLOCKED);
+        assertThat(Said.by(command, farTooSmall()).exit()).isEqualTo(Exit.BLOCKED);
     }
 
     @Test
     void aBlockedPlanHasItsBlockingFindingsAmongTheProblems() throws IOException {
-        String room = Input.text("demo-rooms/garage-killifish.room.json")
-                .replace("\"role\": \"planned\",", "\"role\": \"planned\", \"machine\": \"small-diaphragm-2\",");
-        Path file = Files.writeString(folder.resolve("room.json"), room);
         JsonNode plan = new ObjectMapper()
-                .readTree(Said.by("plan", file.toString(), "--json").out());
+                .readTree(Said.by("plan", farTooSmall(), "--json").out());
         assertThat(plan.get("problems"))
                 .isNotEmpty()
                 .allSatisfy(problem -> assertThat(problem.get("found").asText()).isNotBlank());
