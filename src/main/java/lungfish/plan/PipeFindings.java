@@ -58,7 +58,7 @@ final class PipeFindings {
     }
 
     private void heat() {
-        Discharge discharge = air.duty().candidate().fresh().discharge();
+        Discharge discharge = air.duty().candidate().tired().discharge();
         for (Run run : setup.room().runs()) {
             size(run).ifPresent(size -> heat(run, size, discharge));
         }
