@@ -11,4 +11,12 @@ import lungfish.sizing.Needed;
  * @param needed with the devices due for cleaning
  * @param neededClean with the devices clean
  */
-public record Duty(Candidate candidate, boolean recommended, Needed needed, Needed neededClean) {}
+public record Duty(Candidate candidate, boolean recommended, Needed needed, Needed neededClean) {
+    /** Below this share of the needed pressure nobody feels the pipe: common practice, no source. */
+    private static final double PIPE_MATTERS_FROM = 0.02;
+
+    /** Whether the loss in the pipe, on the way to the index outlet, is worth a word. */
+    public boolean pipeMatters() {
+        return needed.pipePa() >= PIPE_MATTERS_FROM * needed.pressurePa();
+    }
+}

@@ -14,9 +14,6 @@ import lungfish.sizing.Running;
 
 /** Duty, headroom, noise, backup and cost: of each one figure, and the reason under it. */
 final class Panels {
-    /** Below this share of the needed pressure nobody feels the pipe. */
-    private static final double PIPE_MATTERS_FROM = 0.02;
-
     /** A bleed below this share of the blower's air is what rounding leaves of none. */
     private static final double NO_BLEED_SHARE = 1e-6;
 
@@ -86,9 +83,7 @@ final class Panels {
 
     private String pipe(Duty duty) {
         String loss = pressure(duty.needed().pipePa());
-        boolean matters =
-                duty.needed().pipePa() >= PIPE_MATTERS_FROM * duty.needed().pressurePa();
-        return matters
+        return duty.pipeMatters()
                 ? "The pipe between takes " + loss + "."
                 : "The pipe does not matter: it takes " + loss + " on the way there.";
     }

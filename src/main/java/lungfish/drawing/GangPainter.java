@@ -1,0 +1,30 @@
+package lungfish.drawing;
+
+import java.awt.geom.Rectangle2D;
+import lungfish.drawing.SceneParts.GangPart;
+
+/** Paints gang valves and strings of tees: a small bar, and the feeder that leads to it. */
+final class GangPainter {
+    private GangPainter() {}
+
+    static void paint(RoomScene scene, Marked marked, Ink ink) {
+        scene.gangs().forEach(gang -> paint(gang, marked, ink));
+    }
+
+    private static void paint(GangPart gang, Marked marked, Ink ink) {
+        double x = ink.view().xPx(gang.xM());
+        double y = ink.view().yPx(gang.yM());
+        gang.tapM()
+                .ifPresent(tap -> ink.line(
+                        ink.view().xPx(tap[0]),
+                        ink.view().yPx(tap[1]),
+                        x,
+                        y,
+                        ink.palette().air(),
+                        1.2));
+        Rectangle2D bar = new Rectangle2D.Double(x - ink.px(6), y - ink.px(2), ink.px(12), ink.px(4));
+        ink.fill(bar, ink.palette().sheet());
+        ink.draw(bar, ink.palette().air(), 1.2);
+        Marks.around(gang.part(), bar, marked, ink);
+    }
+}

@@ -1,0 +1,125 @@
+package lungfish.drawing;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Shape;
+import java.awt.Stroke;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+
+/**
+ * One painting under way: the look, the view and the graphics, with the few strokes that all painters share. Sizes are
+ * pixels at 100 % and grow with the type.
+ */
+record Ink(Look look, Viewport view, Graphics2D g) {
+    Ink {
+        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+    }
+
+    /** For pictures that have no room under them. */
+    static Ink flat(Look look, Graphics2D g) {
+        return new Ink(look, new Viewport(1, 0, 0), g);
+    }
+
+    Palette palette() {
+        return look.palette();
+    }
+
+    Type type() {
+        return look.type();
+    }
+
+    double px(double atNormal) {
+        return look.px(atNormal);
+    }
+
+    void draw(Shape shape, Color colour, double widthPx) {
+        draw(shape, colour, new BasicStroke((float) px(widthPx), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
+    }
+
+    void draw(Shape shape, Color colour, Stroke stroke) {
+        g.setColor(colour);
+        g.setStroke(stroke);
+        g.draw(shape);
+    }
+
+    void line(double x1, double y1, double x2, double y2, Color colour, double widthPx) {
+        draw(new Line2D.Double(x1, y1, x2, y2), colour, widthPx);
+    }
+
+    Stroke dashed(double widthPx, double dashPx) {
+        float dash = (float) px(dashPx);
+        return new BasicStroke(
+                (float) px(widthPx), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 10, new float[] {dash, dash}, 0);
+    }
+
+    void fill(Shape shape, Color colour) {
+        g.setColor(colour);
+        g.fill(shape);
+    }
+
+    /** Water: a tint, or a hatch where ink is all there is. */
+    void fillWater(Shape shape) {
+        fill(shape, palette().waterFill());
+        if (palette().hatched()) {
+            hatch(shape, palette().free(), 5);
+        }
+    }
+
+    /** Thin level lines, as water is hatched on a drawing. */
+    private void hatch(Shape shape, Color colour, double everyPx) {
+        Shape before = g.getClip();
+        g.clip(shape);
+        Rectangle2D box = shape.getBounds2D();
+        for (double y = box.getY() + px(everyPx) / 2; y < box.getMaxY(); y += px(everyPx)) {
+            line(box.getX(), y, box.getMaxX(), y, colour, 0.4);
+        }
+        g.setClip(before);
+    }
+
+    double width(String text, Font font) {
+        return font.getStringBounds(text, g.getFontRenderContext()).getWidth();
+    }
+
+    /** Height of a line of this font. */
+    double height(Font font) {
+        return font.getSize2D() * 1.3;
+    }
+
+    /** Text from its left end on a base line. */
+    void text(String text, double x, double baseline, Font font, Color colour) {
+        g.setFont(font);
+        g.setColor(colour);
+        g.drawString(text, (float) x, (float) baseline);
+    }
+
+    /** Text that ends at x. */
+    void textEnding(String text, double x, double baseline, Font font, Color colour) {
+        text(text, x - width(text, font), baseline, font, colour);
+    }
+
+    /** Text with its middle at x. */
+    void textAround(String text, double x, double baseline, Font font, Color colour) {
+        text(text, x - width(text, font) / 2, baseline, font, colour);
+    }
+
+    /** The text, or as much of it as fits, with a mark for what is missing; empty where nothing of use fits. */
+    String fitting(String text, double roomPx, Font font) {
+        if (width(text, font) <= roomPx) {
+            return text;
+        }
+        for (int end = text.length() - 1; end > 1; end--) {
+            String cut = text.substring(0, end).stripTrailing() + "…";
+            if (width(cut, font) <= roomPx) {
+                return cut;
+            }
+        }
+        return "";
+    }
+}

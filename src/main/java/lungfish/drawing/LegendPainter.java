@@ -1,0 +1,136 @@
+package lungfish.drawing;
+
+import java.awt.BasicStroke;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import lungfish.room.Blower;
+
+/** Paints the legend of a room: only what the drawing shows, in lines that fit the width. */
+public final class LegendPainter {
+    private static final double SIGN_PX = 20;
+    private static final double BETWEEN_PX = 18;
+    private static final double LINE_PX = 18;
+
+    /** One entry: a sign, and what it means. */
+    private record Entry(Sign sign, String text) {
+        interface Sign {
+            void paint(double x, double y, Ink ink);
+        }
+    }
+
+    private LegendPainter() {}
+
+    /** Height that the legend takes at a width, pixels. */
+    public static double height(RoomScene scene, double width, Look look, Graphics2D g) {
+        return lay(scene, new Rectangle2D.Double(0, 0, width, 0), Ink.flat(look, g), false);
+    }
+
+    /** Paints it from the top of the area. */
+    public static void paint(RoomScene scene, Rectangle2D area, Look look, Graphics2D g) {
+        lay(scene, area, Ink.flat(look, g), true);
+    }
+
+    private static double lay(RoomScene scene, Rectangle2D area, Ink ink, boolean draws) {
+        Font font = ink.type().drawing();
+        double x = area.getX();
+        double y = area.getY();
+        for (Entry entry : entries(scene)) {
+            double wide = ink.px(SIGN_PX) + ink.width(entry.text(), font);
+            if (x > area.getX() && x + wide > area.getMaxX()) {
+                x = area.getX();
+                y += ink.px(LINE_PX);
+            }
+            if (draws) {
+                entry.sign().paint(x + ink.px(7), y + ink.px(LINE_PX) / 2, ink);
+                ink.text(
+                        entry.text(),
+                        x + ink.px(SIGN_PX),
+                        y + ink.px(13),
+                        font,
+                        ink.palette().softInk());
+            }
+            x += wide + ink.px(BETWEEN_PX);
+        }
+        return y + ink.px(LINE_PX) - area.getY();
+    }
+
+    private static List<Entry> entries(RoomScene scene) {
+        List<Entry> entries = new ArrayList<>();
+        for (OutletState state : OutletState.values()) {
+            if (scene.outlets().stream().anyMatch(outlet -> outlet.state() == state)) {
+                entries.add(new Entry((x, y, ink) -> StateMark.paint(state, x, y, ink.px(3), ink), state.word()));
+            }
+        }
+        if (scene.taps().stream().anyMatch(tap -> tap.sparePa().isPresent())) {
+            entries.add(new Entry(LegendPainter::tooth, "a tap: its length is the spare pressure there"));
+        }
+        if (scene.stretches().stream().anyMatch(stretch -> stretch.freeM3PerS() != 0)) {
+            entries.add(new Entry(LegendPainter::bubbles, "closer bubbles: more air"));
+        }
+        if (!scene.room().blowers(Blower.Role.TODAY).isEmpty()) {
+            entries.add(new Entry(LegendPainter::pump, "pump of today"));
+        }
+        if (!scene.racks().isEmpty()) {
+            entries.add(new Entry(LegendPainter::strips, "a strip is a shelf, top shelf first"));
+        }
+        pipeSaying(scene).ifPresent(saying -> entries.add(new Entry(LegendPainter::pipe, saying)));
+        return entries;
+    }
+
+    /** What the pipe has to say, where it is known. */
+    static Optional<String> pipeSaying(RoomScene scene) {
+        return scene.plan()
+                .flatMap(plan -> plan.duty())
+                .filter(duty -> !duty.pipeMatters())
+                .map(duty -> "the pipe does not matter");
+    }
+
+    private static void tooth(double x, double y, Ink ink) {
+        Line2D line = new Line2D.Double(x, y - ink.px(6), x, y + ink.px(6));
+        ink.draw(line, ink.palette().air(), new BasicStroke((float) ink.px(1.8)));
+    }
+
+    private static void bubbles(double x, double y, Ink ink) {
+        for (double at = -6; at <= 6; at += 4) {
+            ink.fill(
+                    StateMark.circle(x + ink.px(at), y, ink.px(1.5)),
+                    ink.palette().air());
+        }
+    }
+
+    private static void pump(double x, double y, Ink ink) {
+        ink.draw(
+                new Rectangle2D.Double(x - ink.px(4), y - ink.px(4), ink.px(8), ink.px(8)),
+                ink.palette().softInk(),
+                1.2);
+    }
+
+    private static void strips(double x, double y, Ink ink) {
+        for (int i = -1; i <= 1; i++) {
+            Rectangle2D strip = new Rectangle2D.Double(x - ink.px(7), y + ink.px(4.5 * i - 2), ink.px(14), ink.px(4));
+            ink.draw(strip, ink.palette().waterEdge(), 0.9);
+        }
+    }
+
+    private static void pipe(double x, double y, Ink ink) {
+        ink.line(
+                x - ink.px(7),
+                y - ink.px(3),
+                x + ink.px(7),
+                y - ink.px(3),
+                ink.palette().ink(),
+                1.2);
+        ink.line(
+                x - ink.px(7),
+                y + ink.px(3),
+                x + ink.px(7),
+                y + ink.px(3),
+                ink.palette().ink(),
+                1.2);
+    }
+}

@@ -1,0 +1,59 @@
+package lungfish.drawing;
+
+import java.awt.BasicStroke;
+import java.awt.Stroke;
+import java.awt.geom.Path2D;
+import java.util.List;
+import lungfish.reason.PartId;
+import lungfish.room.Point;
+import lungfish.room.Run;
+
+/** Paints the pipe: a double line, and in it the bubbles. */
+final class PipePainter {
+    /** Between its two lines. */
+    static final double BORE_PX = 7;
+
+    private static final double WALL_PX = 1.3;
+
+    private PipePainter() {}
+
+    static void paint(RoomScene scene, Marked marked, Ink ink) {
+        List<Run> runs = scene.room().runs();
+        runs.forEach(run -> marks(run, marked, ink));
+        runs.forEach(run -> ink.draw(path(run, ink.view()), ink.palette().ink(), stroke(BORE_PX + 2 * WALL_PX, ink)));
+        runs.forEach(run -> ink.draw(path(run, ink.view()), ink.palette().sheet(), stroke(BORE_PX, ink)));
+        BubblePainter.paint(scene.stretches(), ink);
+    }
+
+    private static void marks(Run run, Marked marked, Ink ink) {
+        PartId part = run.id().part();
+        if (marked.isChosen(part)) {
+            ink.draw(path(run, ink.view()), ink.palette().ink(), stroke(BORE_PX + 12, ink));
+            ink.draw(path(run, ink.view()), ink.palette().sheet(), stroke(BORE_PX + 8, ink));
+        } else if (marked.isHovered(part)) {
+            ink.draw(path(run, ink.view()), ink.palette().line(), stroke(BORE_PX + 9, ink));
+        }
+    }
+
+    private static Stroke stroke(double widthPx, Ink ink) {
+        return new BasicStroke((float) ink.px(widthPx), BasicStroke.CAP_SQUARE, BasicStroke.JOIN_ROUND);
+    }
+
+    private static Path2D path(Run run, Viewport view) {
+        Path2D path = new Path2D.Double();
+        List<Point> points = run.points();
+        for (int i = 0; i < points.size(); i++) {
+            double x = view.xPx(points.get(i).xM());
+            double y = view.yPx(points.get(i).yM());
+            if (i == 0) {
+                path.moveTo(x, y);
+            } else {
+                path.lineTo(x, y);
+            }
+        }
+        if (run.closed() && points.size() > 1) {
+            path.closePath();
+        }
+        return path;
+    }
+}

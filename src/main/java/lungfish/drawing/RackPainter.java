@@ -1,0 +1,114 @@
+package lungfish.drawing;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import lungfish.room.Rack;
+import lungfish.room.Shelf;
+import lungfish.room.Tank;
+
+/** Paints a rack from its front, to scale: shelves, tanks with their water, and the devices at their true depth. */
+public final class RackPainter {
+    private static final double BOARD_M = 0.03;
+    private static final double POST_M = 0.04;
+
+    private final RackScene scene;
+    private final Marked marked;
+    private final Ink ink;
+
+    private RackPainter(RackScene scene, Marked marked, Ink ink) {
+        this.scene = scene;
+        this.marked = marked;
+        this.ink = ink;
+    }
+
+    /** Paints the rack; the caller has filled the ground with the sheet's colour. */
+    public static void paint(RackScene scene, Viewport viewport, Marked marked, Look look, Graphics2D g) {
+        RackPainter painter = new RackPainter(scene, marked, new Ink(look, viewport, g));
+        painter.floor();
+        painter.rack();
+        scene.rack().shelves().forEach(painter::tanks);
+        scene.outlets().forEach(outlet -> DevicePainter.paint(outlet, marked, painter.ink));
+    }
+
+    private Color edge() {
+        return scene.rack().isPlanned()
+                ? ink.palette().planned()
+                : ink.palette().softInk();
+    }
+
+    private void floor() {
+        double y = ink.view().yPx(0);
+        double over = ink.view().lengthPx(0.1);
+        ink.line(
+                ink.view().xPx(0) - over,
+                y,
+                ink.view().xPx(scene.rack().widthM()) + over,
+                y,
+                ink.palette().ink(),
+                2);
+    }
+
+    private void rack() {
+        Rack rack = scene.rack();
+        Rectangle2D bounds = scene.boundsM();
+        double top = bounds.getY() + 0.1;
+        post(0, top);
+        post(rack.widthM() - POST_M, top);
+        for (Shelf shelf : rack.shelves()) {
+            box(new Rectangle2D.Double(0, -shelf.heightM(), rack.widthM(), BOARD_M));
+        }
+    }
+
+    private void post(double xM, double topM) {
+        box(new Rectangle2D.Double(xM, topM, POST_M, -topM));
+    }
+
+    private void box(Rectangle2D boxM) {
+        Rectangle2D box = ink.view().px(boxM);
+        ink.fill(box, ink.palette().sheet());
+        if (scene.rack().isPlanned()) {
+            ink.draw(box, edge(), ink.dashed(1, 4));
+        } else {
+            ink.draw(box, edge(), 1);
+        }
+    }
+
+    private void tanks(Shelf shelf) {
+        shelf.tanks().forEach(tank -> tank(shelf, tank));
+    }
+
+    private void tank(Shelf shelf, Tank tank) {
+        Rectangle2D glass = ink.view().px(RackScene.glassM(shelf, tank));
+        ink.fill(glass, ink.palette().sheet());
+        double deep = Math.min(glass.getHeight(), ink.view().lengthPx(tank.waterDepthM()));
+        Rectangle2D water = new Rectangle2D.Double(glass.getX(), glass.getMaxY() - deep, glass.getWidth(), deep);
+        if (scene.rack().isPlanned()) {
+            ink.draw(glass, ink.palette().planned(), ink.dashed(1.2, 4));
+            ink.draw(line(water), ink.palette().planned(), 0.8);
+        } else {
+            ink.fillWater(water);
+            ink.draw(line(water), ink.palette().waterEdge(), 1.2);
+            ink.draw(glass, ink.palette().waterEdge(), 1.4);
+        }
+        name(tank, water);
+        Marks.around(tank.id().part(), glass, marked, ink);
+    }
+
+    private static java.awt.geom.Line2D line(Rectangle2D water) {
+        return new java.awt.geom.Line2D.Double(water.getX(), water.getY(), water.getMaxX(), water.getY());
+    }
+
+    private void name(Tank tank, Rectangle2D water) {
+        String name = ink.fitting(
+                tank.name(), water.getWidth() - ink.px(8), ink.type().drawing());
+        if (water.getHeight() > ink.px(34)) {
+            ink.textAround(
+                    name,
+                    water.getCenterX(),
+                    water.getMaxY() - ink.px(6),
+                    ink.type().drawing(),
+                    ink.palette().ink());
+        }
+    }
+}

@@ -1,0 +1,118 @@
+package lungfish.drawing;
+
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Optional;
+import lungfish.demand.Need;
+import lungfish.drawing.SceneParts.OutletPart;
+import lungfish.plan.Plan;
+import lungfish.room.Rack;
+import lungfish.room.RackId;
+import lungfish.room.Shelf;
+import lungfish.room.Tank;
+
+/**
+ * A rack seen from its front, laid out in metres: x from its left end, y down the page, the floor at 0 (so that what
+ * stands higher has a lesser y). Immutable.
+ */
+public final class RackScene {
+    private static final double ABOVE_TOP_M = 0.12;
+
+    private final Rack rack;
+    private final List<FrontOutlet> outlets;
+
+    /** An outlet with the place of its device in the water. */
+    record FrontOutlet(OutletPart outlet, Optional<Need> need, double xM, double rimYM, double releaseYM) {}
+
+    private RackScene(Rack rack, List<FrontOutlet> outlets) {
+        this.rack = rack;
+        this.outlets = outlets;
+    }
+
+    /** The front of a rack of a scene; empty when the room has no such rack. */
+    public static Optional<RackScene> of(RoomScene scene, RackId id) {
+        return scene.room().racks().stream()
+                .filter(rack -> rack.id().equals(id))
+                .findFirst()
+                .map(rack -> new RackScene(
+                        rack,
+                        scene.outlets().stream()
+                                .filter(outlet -> outlet.seat().rack().id().equals(id))
+                                .map(outlet -> front(outlet, scene.plan()))
+                                .toList()));
+    }
+
+    private static FrontOutlet front(OutletPart outlet, Optional<Plan> plan) {
+        Tank tank = outlet.seat().tank();
+        double x = tank.xM()
+                + tank.outside().lengthM()
+                        * (outlet.seat().number() + 1.0)
+                        / (tank.outlets().size() + 1.0);
+        double shelf = outlet.seat().shelf().heightM();
+        Optional<Need> need = plan.flatMap(each -> need(each, outlet));
+        double depth = need.map(each -> each.depthM().si())
+                .orElseGet(() -> outlet.outlet().depthM().orElse(tank.waterDepthM()));
+        double release = -(shelf + tank.waterDepthM() - depth);
+        return new FrontOutlet(outlet, need, x, -(shelf + tank.outside().heightM()), release);
+    }
+
+    private static Optional<Need> need(Plan plan, OutletPart outlet) {
+        return java.util.stream.Stream.concat(plan.demand().needs().stream(), plan.demand().planned().stream())
+                .filter(need -> need.id().equals(outlet.outlet().id()))
+                .findFirst();
+    }
+
+    public Rack rack() {
+        return rack;
+    }
+
+    List<FrontOutlet> outlets() {
+        return outlets;
+    }
+
+    /** Outside box of a tank. */
+    static Rectangle2D glassM(Shelf shelf, Tank tank) {
+        double high = tank.outside().heightM();
+        return new Rectangle2D.Double(
+                tank.xM(), -(shelf.heightM() + high), tank.outside().lengthM(), high);
+    }
+
+    /** The rack from the floor to a little above its highest tank. */
+    public Rectangle2D boundsM() {
+        double top = rack.shelves().stream()
+                .flatMap(shelf -> shelf.tanks().stream()
+                        .map(tank -> shelf.heightM() + tank.outside().heightM()))
+                .mapToDouble(Double::doubleValue)
+                .max()
+                .orElse(1);
+        return new Rectangle2D.Double(0, -(top + ABOVE_TOP_M), rack.widthM(), top + ABOVE_TOP_M);
+    }
+
+    /**
+     * What is at a point of this view, the smallest thing first.
+     *
+     * @param reachM how far from a device still counts
+     */
+    public Optional<Hit> at(double xM, double yM, double reachM) {
+        return outlets.stream()
+                .filter(each -> Math.hypot(each.xM() - xM, each.releaseYM() - yM) <= reachM)
+                .findFirst()
+                .map(each -> new Hit(Hit.Kind.OUTLET, each.outlet().part(), xM, yM))
+                .or(() -> tankAt(xM, yM))
+                .or(() -> rackAt(xM, yM));
+    }
+
+    private Optional<Hit> tankAt(double xM, double yM) {
+        return rack.shelves().stream()
+                .flatMap(shelf -> shelf.tanks().stream()
+                        .filter(tank -> glassM(shelf, tank).contains(xM, yM)))
+                .findFirst()
+                .map(tank -> new Hit(Hit.Kind.TANK, tank.id().part(), xM, yM));
+    }
+
+    private Optional<Hit> rackAt(double xM, double yM) {
+        return boundsM().contains(xM, yM)
+                ? Optional.of(new Hit(Hit.Kind.RACK, rack.id().part(), xM, yM))
+                : Optional.empty();
+    }
+}

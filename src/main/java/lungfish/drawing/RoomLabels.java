@@ -1,0 +1,214 @@
+package lungfish.drawing;
+
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import lungfish.drawing.SceneParts.BlowerPart;
+import lungfish.drawing.SceneParts.OutletPart;
+import lungfish.drawing.SceneParts.RackPart;
+import lungfish.quantity.Dimension;
+import lungfish.room.Blower;
+import lungfish.room.Point;
+import lungfish.room.Run;
+
+/** Writes the names on a room: the index outlet's first, then racks, machines and the listener, each where it is free. */
+final class RoomLabels {
+    private static final double GAP_PX = 4;
+
+    private final RoomScene scene;
+    private final Ink ink;
+    private final LabelSpots spots = new LabelSpots();
+
+    private RoomLabels(RoomScene scene, Ink ink) {
+        this.scene = scene;
+        this.ink = ink;
+    }
+
+    static void paint(RoomScene scene, Ink ink) {
+        RoomLabels labels = new RoomLabels(scene, ink);
+        labels.takeWhatIsDrawn();
+        labels.scene.blowers().stream()
+                .filter(blower -> blower.blower().role() != Blower.Role.TODAY)
+                .forEach(labels::blower);
+        labels.listener();
+        labels.scene.racks().forEach(labels::rack);
+        labels.index();
+    }
+
+    private void takeWhatIsDrawn() {
+        scene.racks().forEach(rack -> spots.take(ink.view().px(rack.outlineM()), 1));
+        scene.room().runs().forEach(this::take);
+        scene.taps()
+                .forEach(tap -> spots.take(
+                        around(
+                                ink.view().xPx(tap.xM()) + ink.px(10) * tap.towardsX(),
+                                ink.view().yPx(tap.yM()) + ink.px(10) * tap.towardsY(),
+                                ink.px(8)),
+                        0.6));
+        scene.blowers().forEach(blower -> spots.take(BlowerPainter.boxPx(blower, ink), 3));
+        scene.gangs()
+                .forEach(gang ->
+                        spots.take(around(ink.view().xPx(gang.xM()), ink.view().yPx(gang.yM()), ink.px(6)), 1));
+        scene.room()
+                .shell()
+                .walls()
+                .forEach(wall -> spots.take(
+                        between(
+                                ink.view().px(wall.fromXM(), wall.fromYM()).getX(),
+                                ink.view().px(wall.fromXM(), wall.fromYM()).getY(),
+                                ink.view().px(wall.toXM(), wall.toYM()).getX(),
+                                ink.view().px(wall.toXM(), wall.toYM()).getY(),
+                                ink.px(2)),
+                        2));
+        takeOuterWalls();
+        scene.room()
+                .listener()
+                .ifPresent(ear -> spots.take(
+                        around(
+                                ink.view().xPx(ear.place().xM()),
+                                ink.view().yPx(ear.place().yM()),
+                                ink.px(14)),
+                        3));
+    }
+
+    private void takeOuterWalls() {
+        Rectangle2D room = ink.view()
+                .px(new Rectangle2D.Double(
+                        0,
+                        0,
+                        scene.room().shell().lengthM(),
+                        scene.room().shell().widthM()));
+        double x = room.getX();
+        double y = room.getY();
+        spots.take(between(x, y, room.getMaxX(), y, ink.px(3)), 2);
+        spots.take(between(x, room.getMaxY(), room.getMaxX(), room.getMaxY(), ink.px(3)), 2);
+        spots.take(between(x, y, x, room.getMaxY(), ink.px(3)), 2);
+        spots.take(between(room.getMaxX(), y, room.getMaxX(), room.getMaxY(), ink.px(3)), 2);
+    }
+
+    private void take(Run run) {
+        List<Point> corners = run.corners();
+        for (int i = 1; i < corners.size(); i++) {
+            Point from = corners.get(i - 1);
+            Point to = corners.get(i);
+            spots.take(
+                    between(
+                            ink.view().xPx(from.xM()),
+                            ink.view().yPx(from.yM()),
+                            ink.view().xPx(to.xM()),
+                            ink.view().yPx(to.yM()),
+                            ink.px(6)),
+                    1.5);
+        }
+    }
+
+    private static Rectangle2D between(double x1, double y1, double x2, double y2, double by) {
+        Rectangle2D.Double box = new Rectangle2D.Double(x1, y1, 0, 0);
+        box.add(x2, y2);
+        return Marks.outset(box, by);
+    }
+
+    private static Rectangle2D around(double x, double y, double by) {
+        return new Rectangle2D.Double(x - by, y - by, 2 * by, 2 * by);
+    }
+
+    private void rack(RackPart rack) {
+        Font font = ink.type().drawingName();
+        Rectangle2D box = ink.view().px(rack.outlineM());
+        double most = Math.max(box.getWidth(), rack.across() ? 0 : ink.px(80));
+        String name = ink.fitting(rack.rack().name(), most, font);
+        if (name.isEmpty()) {
+            name = rack.rack().id().text();
+        }
+        String text = rack.rack().isPlanned() ? ink.fitting(name + ", planned", most, font) : name;
+        Color colour = rack.rack().isPlanned()
+                ? ink.palette().planned()
+                : ink.palette().ink();
+        write(
+                text.isEmpty() ? name : text,
+                beside(box, text, font, rack.rack().turn() != lungfish.room.Rack.Turn.HALF),
+                font,
+                colour);
+    }
+
+    /** Below and above, at both ends and in the middle; then left and right. */
+    private List<Rectangle2D> beside(Rectangle2D box, String text, Font font, boolean belowFirst) {
+        double wide = ink.width(text, font);
+        double high = ink.height(font);
+        double gap = ink.px(GAP_PX);
+        double below = box.getMaxY() + gap;
+        double above = box.getY() - gap - high;
+        double[] rows = belowFirst ? new double[] {below, above} : new double[] {above, below};
+        List<Rectangle2D> candidates = new ArrayList<>();
+        for (double y : rows) {
+            for (double x : new double[] {box.getX(), box.getMaxX() - wide, box.getCenterX() - wide / 2}) {
+                candidates.add(new Rectangle2D.Double(x, y, wide, high));
+            }
+        }
+        candidates.add(new Rectangle2D.Double(box.getMaxX() + 2 * gap, box.getY(), wide, high));
+        candidates.add(new Rectangle2D.Double(box.getX() - 2 * gap - wide, box.getY(), wide, high));
+        candidates.add(new Rectangle2D.Double(box.getMaxX() + 2 * gap, box.getCenterY() - high / 2, wide, high));
+        candidates.add(new Rectangle2D.Double(box.getX() - 2 * gap - wide, box.getCenterY() - high / 2, wide, high));
+        return candidates;
+    }
+
+    private void write(String text, List<Rectangle2D> candidates, Font font, Color colour) {
+        Rectangle2D box = spots.place(candidates);
+        ground(box);
+        ink.text(text, box.getX(), box.getMaxY() - ink.height(font) * 0.27, font, colour);
+    }
+
+    /** Where nothing was free, a veil keeps the words readable. */
+    private void ground(Rectangle2D box) {
+        Color sheet = ink.palette().sheet();
+        Color veil = new Color(sheet.getRed(), sheet.getGreen(), sheet.getBlue(), 215);
+        ink.fill(Marks.outset(box, ink.px(1)), veil);
+    }
+
+    private void blower(BlowerPart blower) {
+        Font font = ink.type().drawing();
+        String text = ink.fitting(blower.blower().name(), ink.px(140), font);
+        write(
+                text,
+                beside(BlowerPainter.boxPx(blower, ink), text, font, true),
+                font,
+                ink.palette().softInk());
+    }
+
+    private void listener() {
+        scene.room().listener().ifPresent(ear -> {
+            Font font = ink.type().drawing();
+            String text = ink.fitting(ear.name(), ink.px(140), font);
+            Rectangle2D head = around(
+                    ink.view().xPx(ear.place().xM()),
+                    ink.view().yPx(ear.place().yM()),
+                    ink.px(ListenerPainter.HEAD_PX + 3));
+            write(text, middlesFirst(head, text, font), font, ink.palette().softInk());
+        });
+    }
+
+    private List<Rectangle2D> middlesFirst(Rectangle2D box, String text, Font font) {
+        List<Rectangle2D> all = beside(box, text, font, true);
+        List<Rectangle2D> sorted = new ArrayList<>(List.of(all.get(2), all.get(5)));
+        sorted.addAll(all);
+        return sorted;
+    }
+
+    private void index() {
+        scene.index().filter(outlet -> outlet.sparePa().isPresent()).ifPresent(outlet -> new LeaderPainter(ink, spots)
+                .paint(
+                        ink.view().xPx(outlet.xM()),
+                        ink.view().yPx(outlet.yM()),
+                        OutletPainter.radiusPx(outlet, ink) * 2.2,
+                        saying(outlet)));
+    }
+
+    private String saying(OutletPart outlet) {
+        double spare = outlet.sparePa().orElse(0);
+        String figure = ink.look().quantities().show(Math.abs(spare), Dimension.PRESSURE);
+        String id = outlet.outlet().id().text();
+        return spare < 0 ? id + ": short by " + figure : id + ": least spare, " + figure;
+    }
+}

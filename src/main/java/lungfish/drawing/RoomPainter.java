@@ -1,0 +1,22 @@
+package lungfish.drawing;
+
+import java.awt.Graphics2D;
+
+/** Paints a whole room from above, the lowest things first. */
+public final class RoomPainter {
+    private RoomPainter() {}
+
+    /** Paints the room; the caller has filled the ground with the sheet's colour and set the clip. */
+    public static void paint(RoomScene scene, Viewport viewport, Marked marked, Look look, Graphics2D g) {
+        Ink ink = new Ink(look, viewport, g);
+        FloorPainter.paint(scene.room().shell(), ink);
+        scene.racks().forEach(rack -> RackTopPainter.paint(rack, marked, ink));
+        PipePainter.paint(scene, marked, ink);
+        TapPainter.paint(scene, ink);
+        GangPainter.paint(scene, marked, ink);
+        scene.outlets().forEach(outlet -> OutletPainter.paint(outlet, marked, ink));
+        scene.blowers().forEach(blower -> BlowerPainter.paint(blower, marked, ink));
+        scene.room().listener().ifPresent(listener -> ListenerPainter.paint(listener, ink));
+        RoomLabels.paint(scene, ink);
+    }
+}

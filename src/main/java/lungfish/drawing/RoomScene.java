@@ -1,0 +1,105 @@
+package lungfish.drawing;
+
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Optional;
+import lungfish.drawing.SceneParts.BlowerPart;
+import lungfish.drawing.SceneParts.GangPart;
+import lungfish.drawing.SceneParts.OutletPart;
+import lungfish.drawing.SceneParts.RackPart;
+import lungfish.drawing.SceneParts.StretchPart;
+import lungfish.drawing.SceneParts.TapPart;
+import lungfish.plan.Plan;
+import lungfish.room.Room;
+
+/**
+ * A room laid out for drawing, in metres: where everything is, and how it stands. Made once for a plan, painted as often
+ * as one likes, and asked what is under the pointer. Immutable.
+ */
+public final class RoomScene {
+    private final Room room;
+    private final Optional<Plan> plan;
+    private final List<RackPart> racks;
+    private final List<OutletPart> outlets;
+    private final List<StretchPart> stretches;
+    private final List<TapPart> taps;
+    private final List<GangPart> gangs;
+    private final List<BlowerPart> blowers;
+
+    private RoomScene(SceneMaker maker) {
+        this.room = maker.room();
+        this.plan = maker.plan();
+        this.racks = maker.racks();
+        this.outlets = maker.outlets();
+        this.stretches = maker.stretches();
+        this.gangs = maker.gangs();
+        this.taps = maker.taps(outlets);
+        this.blowers = maker.blowers();
+    }
+
+    /** A room that is not planned yet: everything in its place, no flow, no state. */
+    public static RoomScene of(Room room) {
+        return new RoomScene(new SceneMaker(room, Optional.empty(), Shown.AS_IT_SHOULD_BE_SET));
+    }
+
+    /** A planned room. The bubbles in the pipe are those of the room as it should be set, whatever the outlets show. */
+    public static RoomScene of(Plan plan, Shown shown) {
+        return new RoomScene(new SceneMaker(plan.room(), Optional.of(plan), shown));
+    }
+
+    public Room room() {
+        return room;
+    }
+
+    public Optional<Plan> plan() {
+        return plan;
+    }
+
+    List<RackPart> racks() {
+        return racks;
+    }
+
+    List<OutletPart> outlets() {
+        return outlets;
+    }
+
+    List<StretchPart> stretches() {
+        return stretches;
+    }
+
+    List<TapPart> taps() {
+        return taps;
+    }
+
+    List<GangPart> gangs() {
+        return gangs;
+    }
+
+    List<BlowerPart> blowers() {
+        return blowers;
+    }
+
+    Optional<OutletPart> index() {
+        return outlets.stream().filter(OutletPart::index).findFirst();
+    }
+
+    /** The room and whatever stands outside it. */
+    public Rectangle2D boundsM() {
+        Rectangle2D.Double box = new Rectangle2D.Double(
+                0, 0, room.shell().lengthM(), room.shell().widthM());
+        racks.forEach(rack -> box.add(rack.outlineM()));
+        blowers.forEach(blower -> box.add(blower.xM(), blower.yM()));
+        room.listener().ifPresent(ear -> box.add(ear.place().xM(), ear.place().yM()));
+        room.runs().forEach(run -> run.points().forEach(point -> box.add(point.xM(), point.yM())));
+        return box;
+    }
+
+    /**
+     * What is at a point of the room, the smallest thing first.
+     *
+     * @param reachM how far from a mark or the pipe still counts
+     */
+    public Optional<Hit> at(double xM, double yM, double reachM) {
+        return new RoomHits(this, xM, yM, reachM).first();
+    }
+}
