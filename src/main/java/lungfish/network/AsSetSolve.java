@@ -31,25 +31,13 @@ import org.jspecify.annotations.Nullable;
  * <p>Pieces where nothing can move are known beforehand ({@link Pieces}) and stand at the pressure where the strongest
  * of their blowers shuts.
  */
-final class AsSetSolve {
-    private static final int UNDAMPED_STEPS = 30;
-    /** Shortened steps that a later round begins with: where kinks make whole steps circle, shorter ones do not. */
-    private static final int DAMPED_STEPS = 12;
-
-    /** Steps without progress after which the safeguard is called, and what counts as progress. */
-    private static final int PATIENCE = 6;
-
-    private static final double PROGRESS = 0.7;
-
-    /** How often the safeguard and the undamped steps take turns. */
-    static final int ROUNDS = 4;
-
+final class AsSetSolve implements Walk.Elements {
     private final Shape shape;
     private final Knots knots;
     private final Frame frame;
     private final PipeWork pipes;
     private final LeafWork leaves;
-    private final Descent descent;
+    private final Walk walk;
     private final Misses misses = new Misses();
     private final double[] balance;
     private final double[] before;
@@ -63,7 +51,6 @@ final class AsSetSolve {
     private double lowestPsi;
     private boolean warm;
     private boolean changedLaws;
-    private int steps;
 
     AsSetSolve(Network network, Shape shape, Knots knots) {
         this.network = network;
@@ -76,7 +63,7 @@ final class AsSetSolve {
         heldPsi = new double[shape.sources()];
         pipes = new PipeWork(frame, network);
         leaves = new LeafWork(frame, shape, knots, network);
-        descent = new Descent(frame, pipes, leaves::loadInverted, psi);
+        walk = new Walk(this, new Descent(frame, pipes, leaves::loadInverted, psi));
         take(network);
     }
 
@@ -132,7 +119,7 @@ final class AsSetSolve {
         highestPsi = pieces.highest();
         lowestPsi = Math.min(
                 0.0, Arrays.stream(heldPsi).filter(Double::isFinite).min().orElse(0.0));
-        steps = 0;
+        walk.begin(warm ? 0 : 1);
         if (!warm) {
             startCold(pieces);
         } else if (changedLaws) {
@@ -141,7 +128,7 @@ final class AsSetSolve {
         changedLaws = false;
         settleStill(pieces);
         warm = false;
-        refusal = descendAndStep();
+        refusal = walkHome();
         warm = refusal == null;
         return refusal;
     }
@@ -176,7 +163,6 @@ final class AsSetSolve {
         pipes.loadChords(psi);
         leaves.loadChords(psi);
         step(1.0);
-        steps++;
     }
 
     private void settleStill(Pieces pieces) {
@@ -195,18 +181,13 @@ final class AsSetSolve {
         }
     }
 
-    /** Undamped steps first; then, as long as they fail, the descent and undamped steps from where it came to. */
-    private @Nullable Refused descendAndStep() {
-        for (int round = 0; round < ROUNDS; round++) {
-            if (round > 0) {
-                steps += descent.run(round);
-            }
-            if (undamped(round)) {
-                return beyondModel();
-            }
-        }
+    private @Nullable Refused walkHome() {
+        boolean home = walk.home();
         Refused beyond = beyondModel();
-        return beyond == null ? Reasons.cap(steps, network.nodes().get(0)) : beyond;
+        if (beyond != null || home) {
+            return beyond;
+        }
+        return Reasons.cap(walk.steps(), pipes.worst(psi, network));
     }
 
     /** A machine that never gives in, before bores that let nothing through. */
@@ -219,32 +200,8 @@ final class AsSetSolve {
         return null;
     }
 
-    private boolean undamped(int round) {
-        double last = Double.POSITIVE_INFINITY;
-        double best = Double.POSITIVE_INFINITY;
-        int bestAt = 0;
-        for (int i = 0; i < UNDAMPED_STEPS + DAMPED_STEPS; i++) {
-            double figure = load();
-            if (Misses.isMet(figure, last) && isBalanced()) {
-                return true;
-            }
-            if (Double.isNaN(figure)) {
-                return false;
-            }
-            last = figure;
-            if (figure < PROGRESS * best) {
-                best = figure;
-                bestAt = i;
-            } else if (i - Math.max(bestAt, round > 0 ? DAMPED_STEPS : 0) >= PATIENCE) {
-                return false;
-            }
-            step(round > 0 && i < DAMPED_STEPS ? 0.5 : 1.0);
-            steps++;
-        }
-        return false;
-    }
-
-    private double load() {
+    @Override
+    public double load() {
         frame.clear();
         misses.reset(Math.max(leaves.total(), pipes.largest()));
         pipes.loadTangents(psi, misses);
@@ -253,14 +210,16 @@ final class AsSetSolve {
     }
 
     /** A step through wide and narrow pipes together may leave the balance rough; the next one mends it. */
-    private boolean isBalanced() {
+    @Override
+    public boolean isBalanced() {
         Arrays.fill(balance, 0.0);
         pipes.addTo(balance);
         leaves.addTo(balance);
         return misses.isBalanced(frame.largest(balance));
     }
 
-    private void step(double share) {
+    @Override
+    public void step(double share) {
         frame.solve();
         System.arraycopy(psi, 0, before, 0, psi.length);
         for (int k = 0; k < frame.unknowns(); k++) {
@@ -274,7 +233,7 @@ final class AsSetSolve {
 
     /** Linear solves of the last solve, the start among them. */
     int steps() {
-        return steps;
+        return walk.steps();
     }
 
     /** Flow of each pipe, kg/s, in the workspace. */

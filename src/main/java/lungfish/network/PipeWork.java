@@ -135,6 +135,21 @@ final class PipeWork {
         }
     }
 
+    /** The id of the pipe whose law is missed most; empty where there is none. */
+    String worst(double[] psi, Network network) {
+        double most = -1.0;
+        String id = "";
+        for (int i = 0; i < flow.length; i++) {
+            ducts.at(i, flow[i]);
+            double miss = Math.abs(psi[frame.knotA[i]] - psi[frame.knotB[i]] - ducts.loss);
+            if (!frame.isIdle(i) && miss > most) {
+                most = miss;
+                id = network.pipes().get(i).id();
+            }
+        }
+        return id;
+    }
+
     private void tangent(int i, double miss, double highest, Misses misses) {
         double leastFlow = Math.min(flatBelow[i], misses.tinyFlow());
         conductance[i] = 1.0 / Math.max(ducts.slope, 2.0 * ducts.square(i) * leastFlow);

@@ -49,7 +49,7 @@ final class Reasons {
 
     static Refused cap(int steps, String partId) {
         String text =
-                "iteration cap: after %d steps the laws are not met; the worst is at '%s'".formatted(steps, partId);
+                "iteration cap: after %d steps the laws are not met; the worst is pipe '%s'".formatted(steps, partId);
         return new Refused(Refused.Why.ITERATION_CAP, text, partId);
     }
 

@@ -14,8 +14,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>A drop without a target (or with a target of nothing) takes no air and asks for no pressure.
  */
-final class TunedSolve {
-    private static final int UNDAMPED_STEPS = 60;
+final class TunedSolve implements Walk.Elements {
     /** No air behaves as an ideal gas in a pipe at such a pressure, Pa: 100 atmospheres. */
     static final double MOST_PA = 1e7;
 
@@ -28,7 +27,7 @@ final class TunedSolve {
     private final Knots knots;
     private final Frame frame;
     private final PipeWork pipes;
-    private final Descent descent;
+    private final Walk walk;
     private final Misses misses = new Misses();
     private final double[] balance;
 
@@ -41,7 +40,6 @@ final class TunedSolve {
     private Network network;
     private DropLaws drops;
     private double ambientPi;
-    private int steps;
     private int index;
 
     TunedSolve(Network network, Shape shape, Knots knots) {
@@ -61,7 +59,7 @@ final class TunedSolve {
         target = new double[shape.drops()];
         pipes = new PipeWork(frame, network);
         drops = new DropLaws(network.conditions(), network.drops());
-        descent = new Descent(frame, pipes, (anyPsi, counted) -> loadTargets(), psi);
+        walk = new Walk(this, new Descent(frame, pipes, (anyPsi, counted) -> loadTargets(), psi));
         take(network);
     }
 
@@ -93,18 +91,18 @@ final class TunedSolve {
                 return Reasons.noSource(network.drops().get(i));
             }
         }
-        steps = 0;
+        walk.begin(1);
         hold(0.0);
         start();
         boolean logTerm = network.conditions().logTerm();
         for (int round = 0; round < PRESSURE_ROUNDS; round++) {
-            boolean home = home();
+            boolean home = walk.home();
             double lift = lift();
             if (sourcePsi() + lift > MOST_PA * MOST_PA) {
                 return Reasons.beyondModel(network.drops().get(index));
             }
             if (!home) {
-                return Reasons.cap(steps, network.pipes().get(0).id());
+                return Reasons.cap(walk.steps(), pipes.worst(psi, network));
             }
             raise(lift);
             boolean stands = Math.abs(lift) <= Misses.PSI_ROUNDING * (ambientPi + sourcePsi());
@@ -112,7 +110,7 @@ final class TunedSolve {
                 return null;
             }
         }
-        return Reasons.cap(steps, network.pipes().get(0).id());
+        return Reasons.cap(walk.steps(), pipes.worst(psi, network));
     }
 
     private double sourcePsi() {
@@ -138,8 +136,7 @@ final class TunedSolve {
         frame.clear();
         pipes.loadChords(psi);
         loadTargets();
-        step();
-        steps++;
+        step(1.0);
     }
 
     private void loadTargets() {
@@ -148,41 +145,18 @@ final class TunedSolve {
         }
     }
 
-    private boolean home() {
-        for (int round = 0; round < AsSetSolve.ROUNDS; round++) {
-            if (round > 0) {
-                steps += descent.run(round);
-            }
-            if (undamped()) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private boolean undamped() {
-        double before = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < UNDAMPED_STEPS; i++) {
-            frame.clear();
-            misses.reset(total());
-            pipes.loadTangents(psi, misses);
-            loadTargets();
-            double figure = misses.figure();
-            if (Misses.isMet(figure, before) && isBalanced()) {
-                return true;
-            }
-            if (Double.isNaN(figure)) {
-                return false;
-            }
-            before = figure;
-            step();
-            steps++;
-        }
-        return false;
+    @Override
+    public double load() {
+        frame.clear();
+        misses.reset(total());
+        pipes.loadTangents(psi, misses);
+        loadTargets();
+        return misses.figure();
     }
 
     /** A step through wide and narrow pipes together may leave the balance rough; the next one mends it. */
-    private boolean isBalanced() {
+    @Override
+    public boolean isBalanced() {
         Arrays.fill(balance, 0.0);
         pipes.addTo(balance);
         for (int i = 0; i < target.length; i++) {
@@ -191,12 +165,13 @@ final class TunedSolve {
         return misses.isBalanced(frame.largest(balance));
     }
 
-    private void step() {
+    @Override
+    public void step(double share) {
         frame.solve();
         for (int k = 0; k < frame.unknowns(); k++) {
-            psi[frame.knotOfUnknown[k]] += frame.right[k];
+            psi[frame.knotOfUnknown[k]] += share * frame.right[k];
         }
-        pipes.advance(Double.POSITIVE_INFINITY, 1.0);
+        pipes.advance(Double.POSITIVE_INFINITY, share);
     }
 
     /** How much the sources must rise for the worst drop to have just what it needs; remembers which that is. */
@@ -223,7 +198,7 @@ final class TunedSolve {
 
     /** Linear solves of the last solve, the start among them. */
     int steps() {
-        return steps;
+        return walk.steps();
     }
 
     /** Flow of each pipe, kg/s, in the workspace. */
