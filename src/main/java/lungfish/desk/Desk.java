@@ -10,6 +10,7 @@ import lungfish.json.Problem;
 import lungfish.plan.Plan;
 import lungfish.quantity.DisplayUnits;
 import lungfish.room.Room;
+import lungfish.roomfile.RoomChange;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -126,7 +127,7 @@ public final class Desk {
     /** Does it, plans anew, and can be undone. An edit that would make a room no file may hold is refused. */
     public void apply(Edit edit) {
         Room after = edit.of(room());
-        List<Problem> problems = filing.problems(after);
+        List<Problem> problems = RoomChange.problems(room(), after, shared.catalogue());
         if (problems.isEmpty()) {
             move(history.after(edit.done(), after));
         } else {

@@ -10,8 +10,6 @@ import lungfish.json.Problem;
 import lungfish.json.Reading;
 import lungfish.room.Room;
 import lungfish.roomfile.RoomFiles;
-import lungfish.roomfile.RoomReader;
-import lungfish.roomfile.RoomWriter;
 
 /** Reads and writes rooms away from the asker. */
 final class Filing {
@@ -68,15 +66,6 @@ final class Filing {
     private static Problem fault(Throwable thrown, String expected) {
         LOG.log(System.Logger.Level.ERROR, "a file failed", thrown);
         return new Problem("", "a fault of the program itself (" + thrown + ")", expected);
-    }
-
-    /** What a file of this room would be refused for: what can be drawn can be saved, and opened again. */
-    List<Problem> problems(Room room) {
-        try {
-            return new RoomReader(catalogue).read(RoomWriter.bytes(room)).problems();
-        } catch (IllegalArgumentException e) {
-            return List.of(new Problem("", String.valueOf(e.getMessage()), "numbers that are finite"));
-        }
     }
 
     static Trouble notOpened(Path file, List<Problem> problems) {

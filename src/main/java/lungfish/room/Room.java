@@ -64,20 +64,25 @@ public record Room(
 
     /** The same room in other air. */
     public Room withClimate(Climate that) {
-        return copy(displayUnits, that, blowers);
+        return copy(displayUnits, that, racks, blowers);
     }
 
     /** The same room with these blowers for all of its own. */
     public Room withBlowers(List<Blower> those) {
-        return copy(displayUnits, climate, those);
+        return copy(displayUnits, climate, racks, those);
+    }
+
+    /** The same room with these racks for all of its own. */
+    public Room withRacks(List<Rack> those) {
+        return copy(displayUnits, climate, those, blowers);
     }
 
     /** The same room, last shown in these units. */
     public Room withDisplayUnits(DisplayUnits those) {
-        return copy(those, climate, blowers);
+        return copy(those, climate, racks, blowers);
     }
 
-    private Room copy(DisplayUnits units, Climate air, List<Blower> machines) {
+    private Room copy(DisplayUnits units, Climate air, List<Rack> furniture, List<Blower> machines) {
         return new Room(
                 name,
                 notes,
@@ -88,7 +93,7 @@ public record Room(
                 wishes,
                 listener,
                 circuits,
-                racks,
+                furniture,
                 runs,
                 gangs,
                 machines,
