@@ -86,7 +86,8 @@ final class Cautions {
         findings.add(Finding.of(Code.BATTERY_FUSE, part));
         double m3PerHour = ChargingAir.m3PerHour(store.battery(), store.kind());
         if (m3PerHour > 0) {
-            findings.add(Finding.of(Code.BATTERY_VENTILATION, part, new Amount("found", m3PerHour, Dimension.VOLUME)));
+            findings.add(Finding.of(
+                    Code.BATTERY_VENTILATION, part, new Amount("found", m3PerHour / 3600, Dimension.AIR_FLOW)));
         }
         if (store.temperatureK().si() < store.kind().coldestChargeK()) {
             findings.add(Finding.of(

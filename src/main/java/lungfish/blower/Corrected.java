@@ -24,6 +24,9 @@ import lungfish.network.Curve;
 final class Corrected {
     private static final int HALVINGS = 60;
 
+    /** Filter and silencer take more than the whole curve gives: nothing comes out. */
+    private static final Curve CHOKED = Curve.of(List.of(new Curve.Point(0, 0), new Curve.Point(1, 0)));
+
     /** Pieces into which each stretch between two points is cut where filter or silencer bend the curve. */
     private static final int BETWEEN = 4;
 
@@ -58,10 +61,10 @@ final class Corrected {
                 points.add(behind);
             }
         }
-        if (points.isEmpty() || points.get(0).gaugePa() > 0) {
+        if (!points.isEmpty() && points.get(0).gaugePa() > 0) {
             points.add(0, behindAccessories(freePoint()));
         }
-        return Curve.of(points);
+        return points.size() < 2 ? CHOKED : Curve.of(points);
     }
 
     /** The points; between them some more where something bends the curve, so that the bend is not lost. */

@@ -1,6 +1,7 @@
 package lungfish.plan;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -59,9 +60,9 @@ final class PipeFindings {
 
     private void heat() {
         Discharge discharge = air.duty().candidate().tired().discharge();
-        for (Run run : setup.room().runs()) {
-            size(run).ifPresent(size -> heat(run, size, discharge));
-        }
+        Set<RunId> fed = fedRuns();
+        setup.room().runs().stream().filter(run -> fed.contains(run.id())).forEach(run -> size(run)
+                .ifPresent(size -> heat(run, size, discharge)));
         if (discharge.hotK() > HOT_K) {
             findings.add(Finding.of(
                     Code.HOT_DISCHARGE,
@@ -69,6 +70,16 @@ final class PipeFindings {
                     temperature("found", discharge.coolK()),
                     temperature("hot", discharge.hotK())));
         }
+    }
+
+    /** The runs that the blowers' hoses lead to: there the air is hottest. */
+    private Set<RunId> fedRuns() {
+        Collection<String> outlets = air.piped().blowerNodes().values();
+        return air.piped().network().pipes().stream()
+                .filter(pipe -> outlets.contains(pipe.from()))
+                .flatMap(pipe -> Optional.ofNullable(air.piped().spots().get(pipe.to())).stream())
+                .flatMap(spot -> spot.run().stream())
+                .collect(Collectors.toSet());
     }
 
     private void heat(Run run, PipeSize size, Discharge discharge) {

@@ -76,7 +76,10 @@ final class Whys {
                         "its " + index.device().name() + ", due for cleaning",
                         need.devicePa(),
                         Origin.catalogue(index.device().id())),
-                new Term("its check valve", need.checkPa(), Origin.catalogue("")),
+                new Term(
+                        need.checkPa() > 0 ? "its check valve" : "no check valve of its own",
+                        need.checkPa(),
+                        Origin.catalogue("")),
                 new Term(
                         "its airline, {length}",
                         List.of(new Amount("length", airlineM(index), Dimension.LENGTH)),

@@ -221,7 +221,7 @@ public enum Code {
             "Have it protected by a licensed electrician to your local code."),
     BATTERY_VENTILATION(
             CAUTION,
-            "Charging {where} gives off hydrogen; it wants at least {found} of fresh air an hour.",
+            "Charging {where} gives off hydrogen; it wants at least {found} of fresh air.",
             "Ventilate to IEC 62485-2 or your local code; fuse it at its terminal."),
     BATTERY_FUSE(
             CAUTION,

@@ -9,6 +9,7 @@ import lungfish.plan.Duty;
 import lungfish.plan.Plan;
 import lungfish.quantity.Dimension;
 import lungfish.quantity.Quantities;
+import lungfish.reason.Code;
 import lungfish.sizing.Candidate;
 import lungfish.sizing.Running;
 
@@ -92,7 +93,8 @@ final class Panels {
         String more = headroom.outlets() == 1 ? "1 more outlet" : headroom.outlets() + " more outlets";
         page.hung("Headroom  ", headroom.outlets() == 0 ? "No room for another outlet" : more);
         String limit = headroom.limit()
-                .map(broken -> "First to break: " + Limits.name(broken.limit()) + ". ")
+                .map(broken -> (alreadyBroken(headroom) ? "Broken already: " : "First to break: ")
+                        + Limits.name(broken.limit()) + ". ")
                 .orElse("No limit was met. ");
         under("Tired, and with devices due, " + left(headroom.freeM3PerS()) + " (new and clean: "
                 + fresh(headroom) + "). " + limit
@@ -102,6 +104,12 @@ final class Panels {
         if (planned > 0) {
             under("Planned racks would add " + planned + " outlets.");
         }
+    }
+
+    /** With air left but no room for one more, a limit other than air is broken as things stand. */
+    private static boolean alreadyBroken(Headroom headroom) {
+        return headroom.outlets() == 0
+                && headroom.freeM3PerS() > headroom.like().targetM3PerS().si();
     }
 
     private String left(double freeM3PerS) {
@@ -123,6 +131,15 @@ final class Panels {
         under("The machines only: bubbles, the hiss of a bleed and humming walls are not counted.");
     }
 
+    /** A runtime is no promise where the inverter cannot carry the blower, or is not there. */
+    private String inverterWord() {
+        return plan.findings().stream().anyMatch(finding -> finding.code() == Code.INVERTER_TOO_SMALL)
+                ? ", with a larger inverter"
+                : plan.findings().stream().anyMatch(finding -> finding.code() == Code.INVERTER_MISSING)
+                        ? ", with an inverter"
+                        : "";
+    }
+
     private String machinesOn() {
         return plan.essential()
                 .filter(duty -> duty.machinesOn() < duty.machines())
@@ -132,7 +149,8 @@ final class Panels {
 
     private void backup() {
         OptionalDouble runtime = plan.backup().map(BackupAnswer::runtimeS).orElse(OptionalDouble.empty());
-        page.hung("Backup    ", runtime.isPresent() ? time(runtime.getAsDouble()) + " on battery" : "No battery");
+        String headline = runtime.isPresent() ? time(runtime.getAsDouble()) + " on battery" : "No battery";
+        page.hung("Backup    ", headline + inverterWord());
         plan.backup().ifPresent(backup -> {
             if (backup.essentialRuntimeS().isPresent()) {
                 under("With the essential outlets only" + machinesOn() + ": "
@@ -162,7 +180,13 @@ final class Panels {
         }
         return cost.paybackYear().isPresent()
                 ? ": the central blower pays from year " + cost.paybackYear().getAsInt() + " on"
-                : ": the central blower does not pay";
+                : ": the central blower does not pay" + shortPumps();
+    }
+
+    private String shortPumps() {
+        return plan.findings().stream().anyMatch(finding -> finding.code() == Code.SMALL_PUMPS_SHORT)
+                ? ", but the pumps give less air than is asked"
+                : "";
     }
 
     private void under(String reason) {

@@ -61,10 +61,11 @@ final class SolveCommand extends Command {
         return new Outcome.Answer(exit, isJson() ? json(answers, problems) : text(answers));
     }
 
-    private static List<Problem> problems(Map<String, Answer> answers) {
+    /** A network that asks for nothing cannot be tuned; asked both questions, that is an answer and no problem. */
+    private List<Problem> problems(Map<String, Answer> answers) {
         List<Problem> problems = new ArrayList<>();
         answers.forEach((question, answer) -> {
-            if (answer instanceof Refused refused) {
+            if (answer instanceof Refused refused && !(mode == Mode.BOTH && refused.why() == Refused.Why.NO_TARGET)) {
                 problems.add(new Problem("/" + question, refused.reason(), "a network that can be solved"));
             }
         });

@@ -178,7 +178,7 @@ final class BatteryRuntimeTest {
         assertThat(answer(lead, SIXTY_WATTS).findings())
                 .filteredOn(each -> each.code() == Code.BATTERY_VENTILATION)
                 .singleElement()
-                .satisfies(each -> assertThat(each.amounts().get(0).si()).isCloseTo(0.24, within(1e-9)));
+                .satisfies(each -> assertThat(each.amounts().get(0).si()).isCloseTo(0.24 / 3600, within(1e-12)));
         assertThat(codes(roomOf(backup(battery("lifepo4", 1, 12.8, 100, 298, 1)))))
                 .doesNotContain(Code.BATTERY_VENTILATION);
     }

@@ -117,6 +117,42 @@ public final class MachineTest {
     }
 
     @Test
+    void aFilterThatTakesTheWholeCurveLeavesNothing() {
+        BlowerClass fan = new BlowerClass(
+                "fan",
+                "fan",
+                BlowerClass.Kind.SIDE_CHANNEL,
+                90 * L_PER_MIN,
+                1_000,
+                List.of(new CurvePoint(0, 100 * L_PER_MIN, 40), new CurvePoint(2_000, 80 * L_PER_MIN, 60)),
+                2_000,
+                Optional.empty(),
+                0.018,
+                100,
+                200,
+                30,
+                1e8,
+                3e8,
+                0.8,
+                0,
+                0.3,
+                1.5,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                "made up for a test");
+        // at 80 L/min the filter takes 0.64 × 50 kPa = 32 kPa of the 2 kPa that the machine makes there
+        Machine choked = new Machine(
+                "m",
+                PartId.ROOM,
+                fan,
+                1,
+                new Accessories(List.of(accessory(AccessoryClass.Kind.INLET_FILTER, 50_000))),
+                OptionalDouble.empty());
+
+        assertThat(choked.curve(Wear.NEW, SEA_LEVEL).flowAt(0)).isZero();
+    }
+
+    @Test
     void warmIntakeAirIsLessFreeAirOfTheRoom() {
         Machine attic = new Machine(
                 "m",
