@@ -25,6 +25,14 @@ public enum OutletState {
         return word;
     }
 
+    /** In one of the two trials. */
+    public static OutletState of(OutletPlan outlet, Shown shown) {
+        return switch (shown) {
+            case AS_IT_SHOULD_BE_SET -> asItShouldBe(outlet);
+            case AS_IT_IS_SET -> asItIsSet(outlet);
+        };
+    }
+
     /** As its valve should be set. */
     static OutletState asItShouldBe(OutletPlan outlet) {
         if (outlet.predictedM3PerS().isEmpty()) {

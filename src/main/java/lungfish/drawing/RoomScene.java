@@ -10,6 +10,7 @@ import lungfish.drawing.SceneParts.RackPart;
 import lungfish.drawing.SceneParts.StretchPart;
 import lungfish.drawing.SceneParts.TapPart;
 import lungfish.plan.Plan;
+import lungfish.reason.PartId;
 import lungfish.room.Room;
 
 /**
@@ -92,6 +93,11 @@ public final class RoomScene {
         room.listener().ifPresent(ear -> box.add(ear.place().xM(), ear.place().yM()));
         room.runs().forEach(run -> run.points().forEach(point -> box.add(point.xM(), point.yM())));
         return box;
+    }
+
+    /** Where a part of the room lies; empty for what has no place, or none that is known. */
+    public Optional<Rectangle2D> whereM(PartId part) {
+        return new Whereabouts(this).of(part);
     }
 
     /**

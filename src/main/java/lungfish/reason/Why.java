@@ -58,6 +58,12 @@ public record Why(
         return new Why(name, totalSi, dimension, adding, terms, inputs, equation, source);
     }
 
+    /** What a term measures. A sum of temperatures begins with one; what is added to it are differences. */
+    public Dimension termDimension(int term) {
+        boolean isRise = dimension == Dimension.TEMPERATURE && term > 0;
+        return isRise ? Dimension.TEMPERATURE_RISE : dimension;
+    }
+
     /** What the terms add up to; equals {@link #totalSi} but for rounding. */
     public double sumSi() {
         return switch (adding) {

@@ -6,11 +6,11 @@ import java.util.stream.Collectors;
 import lungfish.sizing.Fleet;
 
 /** What a fleet is called: its machines by class, and how many of each. */
-final class FleetName {
+public final class FleetName {
     private FleetName() {}
 
     /** "Linear piston blower, 100 L/min at 16 kPa", "4 × …", or several of these with "and" between. */
-    static String of(Fleet fleet) {
+    public static String of(Fleet fleet) {
         Map<String, Integer> counts = new LinkedHashMap<>();
         fleet.placed()
                 .forEach(each ->

@@ -4,15 +4,15 @@ import lungfish.quantity.Quantities;
 import lungfish.sizing.Limit;
 
 /** Says limits, and by how much they are broken. */
-final class Limits {
+public final class Limits {
     private final Quantities quantities;
 
-    Limits(Quantities quantities) {
+    public Limits(Quantities quantities) {
         this.quantities = quantities;
     }
 
     /** "pressure: reaches 12.0 kPa, 14.2 kPa is needed". */
-    String says(Limit.Broken broken) {
+    public String says(Limit.Broken broken) {
         String found = quantities.show(broken.foundSi(), broken.limit().dimension());
         String allowed = quantities.show(broken.allowedSi(), broken.limit().dimension());
         return switch (broken.limit()) {
@@ -29,7 +29,7 @@ final class Limits {
     }
 
     /** "its air", "the continuous rating". */
-    static String name(Limit limit) {
+    public static String name(Limit limit) {
         return switch (limit) {
             case FLOW -> "the blower's air";
             case PRESSURE -> "the blower's pressure";

@@ -30,15 +30,9 @@ public final class WhySheet {
         Table table = new Table(Table.Column.words(heading), Table.Column.numbers(""), Table.Column.words(""));
         for (int i = 0; i < why.terms().size(); i++) {
             Why.Term term = why.terms().get(i);
-            table.row(sentences.says(term), show(term.si(), dimension(why, i)), Sentences.says(term.origin()));
+            table.row(sentences.says(term), show(term.si(), why.termDimension(i)), Sentences.says(term.origin()));
         }
         return table.row("together", show(why.sumSi(), why.dimension()), "");
-    }
-
-    /** A sum of temperatures begins with one; what is added to it are differences. */
-    private static Dimension dimension(Why why, int term) {
-        boolean isRise = why.dimension() == Dimension.TEMPERATURE && term > 0;
-        return isRise ? Dimension.TEMPERATURE_RISE : why.dimension();
     }
 
     private Table inputs(Why why) {

@@ -1,0 +1,65 @@
+package lungfish.desktop;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import lungfish.desk.Preference;
+import lungfish.roomfile.DemoRooms;
+
+/** The actions of one window, by menu. Menus, buttons, keys and tests take the same instances. */
+record Acts(List<Act> file, List<Act> demos, List<Act> edit, List<Act> plan, List<Act> look, List<Act> go) {
+    static Acts of(WindowPane window) {
+        return new Acts(
+                List.of(
+                        new OpenRoom(window),
+                        new OpenWindow(window),
+                        new SaveRoom(window),
+                        new SaveRoomAs(window),
+                        new CloseWindow(window)),
+                DemoRooms.NAMES.stream()
+                        .<Act>map(name -> new OpenDemo(window, name))
+                        .toList(),
+                List.of(new UndoEdit(window), new RedoEdit(window)),
+                plan(window),
+                look(window),
+                List.of(
+                        new ShowOutlets(window),
+                        new ShowFindings(window),
+                        new FindOutlet(window),
+                        new OpenRack(window),
+                        new GoToNextRegion(window),
+                        new GoToPreviousRegion(window)));
+    }
+
+    private static List<Act> plan(WindowPane window) {
+        return Stream.concat(
+                        Stream.of(new ChooseBlower(window), new SetConditions(window), new SwitchTrial(window)),
+                        Arrays.stream(Subject.values()).map(subject -> new AskWhy(window, subject)))
+                .toList();
+    }
+
+    private static List<Act> look(WindowPane window) {
+        return List.of(
+                new SwitchUnits(window),
+                new ChooseTheme(window, "Light", Preference.Theme.LIGHT),
+                new ChooseTheme(window, "Dark", Preference.Theme.DARK),
+                new ChooseTheme(window, "As the system", Preference.Theme.AS_THE_SYSTEM),
+                SizeText.larger(window),
+                SizeText.smaller(window),
+                new ZoomIn(window),
+                new ZoomOut(window),
+                new ZoomToFit(window));
+    }
+
+    /** All of them. */
+    List<Act> all() {
+        return Stream.of(file, demos, edit, plan, look, go)
+                .flatMap(List::stream)
+                .toList();
+    }
+
+    /** The one of a kind. */
+    Act the(Class<? extends Act> kind) {
+        return all().stream().filter(kind::isInstance).findFirst().orElseThrow();
+    }
+}

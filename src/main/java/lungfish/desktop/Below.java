@@ -1,0 +1,164 @@
+package lungfish.desktop;
+
+import java.awt.CardLayout;
+import java.awt.Component;
+import java.util.function.Consumer;
+import javax.swing.ButtonGroup;
+import javax.swing.JCheckBox;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextField;
+import javax.swing.JToggleButton;
+import javax.swing.ScrollPaneConstants;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import lungfish.drawing.Shown;
+import lungfish.plan.Plan;
+import lungfish.reason.PartId;
+import lungfish.reason.Severity;
+import net.miginfocom.swing.MigLayout;
+
+/** The sheet below the room: the outlets as a table, or the findings as a list, and how many there are of each. */
+final class Below extends Sheet {
+    private static final String OUTLETS = "outlets";
+    private static final String FINDINGS = "findings";
+
+    private final transient View view;
+    private final CardLayout cards = new CardLayout();
+    private final JPanel middle = new JPanel(cards);
+    private final JToggleButton outletsTab = new JToggleButton();
+    private final JToggleButton findingsTab = new JToggleButton();
+    private final JTextField filter = new JTextField();
+    private final JCheckBox asSet = new JCheckBox("as it is set");
+    private final OutletsTable table;
+    private final FindingsList findings;
+
+    Below(View view, Consumer<PartId> leadTo) {
+        super(view, new MigLayout("insets 8 12 10 12, fill, wrap 1, gap 0 6", "[grow, fill]", "[][grow, fill]"));
+        this.view = view;
+        this.table = new OutletsTable(view, new OutletsModel());
+        this.findings = new FindingsList(view, leadTo);
+        middle.setOpaque(false);
+        middle.add(scrolling(table), OUTLETS);
+        middle.add(scrolling(findings), FINDINGS);
+        add(head());
+        add(middle, "grow, hmin 0");
+        view.onChange(this::tell);
+    }
+
+    private JPanel head() {
+        JPanel head = new JPanel(new MigLayout("insets 0, fillx, gap 6 0", "[][][grow, right][]"));
+        head.setOpaque(false);
+        ButtonGroup tabs = new ButtonGroup();
+        tab(outletsTab, OUTLETS, tabs);
+        tab(findingsTab, FINDINGS, tabs);
+        outletsTab.setSelected(true);
+        filter.putClientProperty("JTextField.placeholderText", "Filter outlets");
+        filter.putClientProperty("JTextField.showClearButton", true);
+        filter.getAccessibleContext().setAccessibleName("Filter outlets by words");
+        filter.setColumns(14);
+        filter.setName("filter");
+        filter.getDocument().addDocumentListener(new Typing());
+        asSet.setOpaque(false);
+        asSet.setToolTipText("Off: every valve as it should be set. On: every valve as it is set.");
+        asSet.addActionListener(
+                event -> view.show(asSet.isSelected() ? Shown.AS_IT_IS_SET : Shown.AS_IT_SHOULD_BE_SET));
+        head.add(outletsTab);
+        head.add(findingsTab);
+        head.add(asSet);
+        head.add(filter);
+        return head;
+    }
+
+    private void tab(JToggleButton tab, String card, ButtonGroup tabs) {
+        tab.setName(card + "-tab");
+        tab.addActionListener(event -> show(card));
+        tabs.add(tab);
+    }
+
+    private static JScrollPane scrolling(Component inside) {
+        JScrollPane pane = new JScrollPane(
+                inside,
+                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
+                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_AS_NEEDED);
+        pane.getVerticalScrollBar().setUnitIncrement(24);
+        return pane;
+    }
+
+    private void tell() {
+        asSet.setSelected(view.shown() == Shown.AS_IT_IS_SET);
+        outletsTab.setText(
+                "Outlets " + view.plan().map(plan -> plan.outlets().size()).orElse(0));
+        findingsTab.setText(view.plan().map(Below::count).orElse("Findings"));
+        boolean toMend = view.plan().map(plan -> toMend(plan) > 0).orElse(false);
+        findingsTab.setForeground(
+                toMend ? view.look().palette().accent() : view.look().palette().ink());
+    }
+
+    private static long toMend(Plan plan) {
+        return plan.findings().stream()
+                .filter(finding -> finding.severity() == Severity.BLOCKING || finding.severity() == Severity.WARNING)
+                .count();
+    }
+
+    private static String count(Plan plan) {
+        long toMend = toMend(plan);
+        long others = plan.findings().size() - toMend;
+        return toMend == 0 ? "Nothing to mend · " + others + " to know" : toMend + " to mend · " + others + " to know";
+    }
+
+    private void show(String card) {
+        cards.show(middle, card);
+        boolean outlets = card.equals(OUTLETS);
+        outletsTab.setSelected(outlets);
+        findingsTab.setSelected(!outlets);
+        filter.setEnabled(outlets);
+    }
+
+    void showFindings() {
+        show(FINDINGS);
+        findings.requestFocusInWindow();
+        if (findings.isSelectionEmpty()) {
+            findings.setSelectedIndex(0);
+        }
+    }
+
+    void showOutlets() {
+        show(OUTLETS);
+        table.requestFocusInWindow();
+    }
+
+    /** To the field in which outlets are looked for. */
+    void find() {
+        show(OUTLETS);
+        filter.requestFocusInWindow();
+        filter.selectAll();
+    }
+
+    /** To the table or list that is shown. */
+    void takeFocus() {
+        if (outletsTab.isSelected()) {
+            table.requestFocusInWindow();
+        } else {
+            findings.requestFocusInWindow();
+        }
+    }
+
+    /** Filters as one types. */
+    private final class Typing implements DocumentListener {
+        @Override
+        public void insertUpdate(DocumentEvent event) {
+            table.filter(filter.getText());
+        }
+
+        @Override
+        public void removeUpdate(DocumentEvent event) {
+            table.filter(filter.getText());
+        }
+
+        @Override
+        public void changedUpdate(DocumentEvent event) {
+            table.filter(filter.getText());
+        }
+    }
+}

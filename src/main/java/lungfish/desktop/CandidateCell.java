@@ -1,0 +1,94 @@
+package lungfish.desktop;
+
+import java.awt.Component;
+import java.util.function.IntSupplier;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import javax.swing.BorderFactory;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.ListCellRenderer;
+import javax.swing.UIManager;
+import lungfish.drawing.Palette;
+import lungfish.drawing.Type;
+import lungfish.quantity.Dimension;
+import lungfish.quantity.Quantities;
+import lungfish.report.Limits;
+import lungfish.sizing.Candidate;
+import net.miginfocom.swing.MigLayout;
+
+/** One blower in the list: its verdict as a shape and a word, where it would run, and which limits it breaks. */
+final class CandidateCell extends JPanel implements ListCellRenderer<Candidate> {
+    private final transient View view;
+    private final transient Predicate<Candidate> taken;
+    private final JLabel verdict = new JLabel();
+    private final Paragraph name;
+    private final Paragraph runs;
+    private final Paragraph breaks;
+
+    CandidateCell(View view, Predicate<Candidate> taken, IntSupplier widthPx) {
+        super(new MigLayout(
+                "insets " + view.px(6) + " " + view.px(8) + ", fillx, wrap 1, hidemode 3, gap 0 " + view.px(1)));
+        this.view = view;
+        this.taken = taken;
+        this.name = new Paragraph(view, Type::label, Palette::ink, widthPx);
+        this.runs = new Paragraph(view, Type::body, Palette::softInk, widthPx);
+        this.breaks = new Paragraph(view, Type::body, Palette::accent, widthPx);
+        add(verdict, "growx");
+        add(name, "growx");
+        add(runs, "growx");
+        add(breaks, "growx");
+    }
+
+    @Override
+    public Component getListCellRendererComponent(
+            JList<? extends Candidate> list, Candidate candidate, int index, boolean isSelected, boolean hasFocus) {
+        Palette palette = view.look().palette();
+        Type type = view.look().type();
+        verdict.setFont(type.drawingName());
+        verdict.setText(verdict(candidate) + (taken.test(candidate) ? " · taken" : ""));
+        verdict.setForeground(
+                candidate.fits() ? palette.good() : candidate.serves() ? palette.softInk() : palette.accent());
+        dress(name, candidate.kind().name(), type.label(), palette.ink());
+        dress(runs, runs(candidate), type.body(), palette.softInk());
+        dress(breaks, breaks(candidate), type.body(), palette.accent());
+        breaks.setVisible(!candidate.fits());
+        setBackground(isSelected ? palette.accentSoft() : palette.sheet());
+        setBorder(
+                hasFocus
+                        ? UIManager.getBorder("List.focusCellHighlightBorder")
+                        : BorderFactory.createEmptyBorder(1, 1, 1, 1));
+        getAccessibleContext()
+                .setAccessibleName(
+                        String.join(". ", name.getText(), verdict.getText(), runs.getText(), breaks.getText()));
+        return this;
+    }
+
+    private static void dress(Paragraph paragraph, String text, java.awt.Font font, java.awt.Color ink) {
+        paragraph.setFont(font);
+        paragraph.setForeground(ink);
+        paragraph.setText(text);
+    }
+
+    static String verdict(Candidate candidate) {
+        if (candidate.fits()) {
+            return "● fits";
+        }
+        return candidate.serves() ? "○ serves, short of a wish" : "✕ does not serve";
+    }
+
+    private String runs(Candidate candidate) {
+        Quantities shown = view.quantities();
+        return "runs at " + shown.show(candidate.tired().gaugePa(), Dimension.PRESSURE) + ", gives "
+                + shown.show(candidate.tired().freeM3PerS(), Dimension.AIR_FLOW) + " · "
+                + shown.show(candidate.tired().watts(), Dimension.POWER) + " · "
+                + shown.show(candidate.dba(), Dimension.SOUND_LEVEL) + " · about "
+                + shown.show(candidate.kind().price(), Dimension.MONEY);
+    }
+
+    private String breaks(Candidate candidate) {
+        Limits limits = new Limits(view.quantities());
+        return candidate.broken().stream().map(limits::says).collect(Collectors.joining("; "));
+    }
+}

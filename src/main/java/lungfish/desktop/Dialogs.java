@@ -1,0 +1,73 @@
+package lungfish.desktop;
+
+import java.awt.Component;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.swing.JFileChooser;
+import javax.swing.JOptionPane;
+import javax.swing.filechooser.FileNameExtensionFilter;
+import lungfish.roomfile.RoomFiles;
+
+/** Asks with dialogs over the window. */
+final class Dialogs implements Asking {
+    private final Component over;
+
+    Dialogs(Component over) {
+        this.over = over;
+    }
+
+    @Override
+    public Optional<Path> toOpen() {
+        JFileChooser chooser = chooser();
+        boolean chosen = chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION;
+        return chosen ? Optional.of(chooser.getSelectedFile().toPath()) : Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> toSave(String name) {
+        JFileChooser chooser = chooser();
+        chooser.setSelectedFile(new java.io.File(name));
+        if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
+            return Optional.empty();
+        }
+        Path file = withEnding(chooser.getSelectedFile().toPath());
+        return !Files.exists(file) || mayReplace(file) ? Optional.of(file) : Optional.empty();
+    }
+
+    private static JFileChooser chooser() {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setFileFilter(new FileNameExtensionFilter("Rooms (*" + RoomFiles.ENDING + ")", "json"));
+        return chooser;
+    }
+
+    private static Path withEnding(Path file) {
+        String name = String.valueOf(file.getFileName());
+        return name.endsWith(".json") ? file : file.resolveSibling(name + RoomFiles.ENDING);
+    }
+
+    private boolean mayReplace(Path file) {
+        String question = file.getFileName() + " is there already. Replace it?";
+        return JOptionPane.showConfirmDialog(over, question, "Save as", JOptionPane.YES_NO_OPTION)
+                == JOptionPane.YES_OPTION;
+    }
+
+    @Override
+    public Unsaved unsaved(String name) {
+        Object[] choices = {"Save", "Do not save", "Cancel"};
+        int chosen = JOptionPane.showOptionDialog(
+                over,
+                "\"" + name + "\" has changes that are not saved.",
+                "Not saved",
+                JOptionPane.DEFAULT_OPTION,
+                JOptionPane.QUESTION_MESSAGE,
+                null,
+                choices,
+                choices[0]);
+        return switch (chosen) {
+            case 0 -> Unsaved.SAVE;
+            case 1 -> Unsaved.DROP;
+            default -> Unsaved.STAY;
+        };
+    }
+}

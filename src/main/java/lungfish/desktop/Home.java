@@ -1,0 +1,20 @@
+package lungfish.desktop;
+
+import lungfish.desk.Preference;
+
+/** What all windows of the program share and can ask for. */
+interface Home {
+    Themes themes();
+
+    /** Opens another window with a demo room. */
+    void openDemo();
+
+    /** Prefers a theme, and dresses every window in it. */
+    void wear(Preference.Theme theme);
+
+    /** From light to dark, or back. */
+    void switchTheme();
+
+    /** Makes all text larger or smaller, within 100 to 200 %. */
+    void sizeText(int stepPercent);
+}

@@ -1,0 +1,68 @@
+package lungfish.desktop;
+
+import java.awt.Dimension;
+import java.awt.GraphicsConfiguration;
+import java.awt.Insets;
+import java.awt.Rectangle;
+import java.awt.Toolkit;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.util.function.Consumer;
+import javax.swing.JFrame;
+import javax.swing.WindowConstants;
+import lungfish.desk.Desk;
+
+/** One window with one room. */
+final class MainWindow extends JFrame {
+    private static final int WIDTH = 1480;
+    private static final int HEIGHT = 940;
+    private static final Dimension LEAST = new Dimension(960, 600);
+
+    private final transient WindowPane pane;
+
+    MainWindow(Home home, Desk desk, Consumer<MainWindow> closed) {
+        pane = new WindowPane(home, desk, new Dialogs(this), this::dispose);
+        setContentPane(pane);
+        setJMenuBar(Menus.of(pane));
+        setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
+        addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent event) {
+                pane.close();
+            }
+
+            @Override
+            public void windowClosed(WindowEvent event) {
+                closed.accept(MainWindow.this);
+            }
+
+            @Override
+            public void windowOpened(WindowEvent event) {
+                pane.center().canvas().requestFocusInWindow();
+            }
+        });
+        setMinimumSize(LEAST);
+        takeSize();
+        pane.view().onChange(this::tell);
+    }
+
+    /** As large as it likes to be, and never larger than the screen. */
+    private void takeSize() {
+        GraphicsConfiguration screen = getGraphicsConfiguration();
+        Rectangle all = screen.getBounds();
+        Insets bars = Toolkit.getDefaultToolkit().getScreenInsets(screen);
+        double scale = pane.view().look().type().scale();
+        setSize((int) Math.min(WIDTH * scale, all.width - bars.left - bars.right), (int)
+                Math.min(HEIGHT * scale, all.height - bars.top - bars.bottom));
+        setLocationRelativeTo(null);
+    }
+
+    private void tell() {
+        setTitle(pane.view().desk().room().name() + (pane.view().desk().isChanged() ? " (not saved)" : "")
+                + " · Lungfish");
+    }
+
+    WindowPane pane() {
+        return pane;
+    }
+}

@@ -1,0 +1,78 @@
+package lungfish.desktop;
+
+import java.util.List;
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
+import javax.swing.event.MenuEvent;
+import javax.swing.event.MenuListener;
+import lungfish.desk.Recent;
+
+/** The menu bar: every action of the window stands in it, with its key. */
+final class Menus {
+    private final WindowPane window;
+    private final Acts acts;
+
+    private Menus(WindowPane window) {
+        this.window = window;
+        this.acts = window.acts();
+    }
+
+    static JMenuBar of(WindowPane window) {
+        return new Menus(window).bar();
+    }
+
+    private JMenuBar bar() {
+        JMenuBar bar = new JMenuBar();
+        bar.add(file());
+        bar.add(menu("Edit", 'E', acts.edit()));
+        bar.add(menu("Plan", 'P', acts.plan()));
+        bar.add(menu("View", 'V', acts.look()));
+        bar.add(menu("Go", 'G', acts.go()));
+        return bar;
+    }
+
+    private static JMenu menu(String name, char letter, List<Act> acts) {
+        JMenu menu = new JMenu(name);
+        menu.setMnemonic(letter);
+        acts.forEach(menu::add);
+        return menu;
+    }
+
+    private JMenu file() {
+        JMenu file = menu("File", 'F', acts.file());
+        file.insert(menu("Demo rooms", 'D', acts.demos()), 1);
+        file.insert(recent(), 2);
+        file.insertSeparator(3);
+        return file;
+    }
+
+    /** Filled each time when the menu opens: other windows open files too. */
+    private JMenu recent() {
+        JMenu recent = new JMenu("Recent rooms");
+        recent.setMnemonic('R');
+        recent.getPopupMenu(); // there before it is asked for
+        JMenu menu = recent;
+        menu.addMenuListener(new MenuListener() {
+            @Override
+            public void menuSelected(MenuEvent event) {
+                fill(menu);
+            }
+
+            @Override
+            public void menuDeselected(MenuEvent event) {}
+
+            @Override
+            public void menuCanceled(MenuEvent event) {}
+        });
+        return recent;
+    }
+
+    private void fill(JMenu menu) {
+        menu.removeAll();
+        Recent.files(window.view().desk().shared().preferences())
+                .forEach(file -> menu.add(new OpenRecent(window, file)));
+        if (menu.getItemCount() == 0) {
+            menu.add("none yet").setEnabled(false);
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package lungfish.desktop;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import lungfish.quantity.Dimension;
+import lungfish.quantity.Quantities;
+
+/** The columns of the outlets table: what each says, and by what it sorts. */
+final class OutletColumn {
+    static final OutletColumn STATE =
+            new OutletColumn("State", 100, row -> row.state().word(), Comparator.comparing(OutletRow::state));
+    static final OutletColumn OUTLET =
+            new OutletColumn("Outlet", 76, row -> row.need().id().text());
+    static final OutletColumn TANK =
+            new OutletColumn("Tank", 140, row -> row.need().seat().tank().name());
+    static final OutletColumn DEVICE =
+            new OutletColumn("Device", 150, row -> row.need().device().name());
+    static final OutletColumn DEPTH = new OutletColumn(
+            "Depth",
+            74,
+            Dimension.DEPTH,
+            row -> OptionalDouble.of(row.need().depthM().si()));
+    static final OutletColumn TARGET = new OutletColumn(
+            "Target",
+            90,
+            Dimension.AIR_FLOW,
+            row -> OptionalDouble.of(row.need().targetM3PerS().si()));
+    static final OutletColumn GETS = new OutletColumn("Gets", 90, Dimension.AIR_FLOW, OutletRow::getsM3PerS);
+    static final OutletColumn MOST = new OutletColumn(
+            "At most", 90, Dimension.AIR_FLOW, row -> row.need().mostM3PerS());
+    static final OutletColumn SPARE = new OutletColumn("Spare", 90, Dimension.PRESSURE, OutletRow::sparePa);
+    static final OutletColumn VALVE = new OutletColumn("Valve", 62, Dimension.SHARE, OutletRow::opening);
+    static final OutletColumn JAR = new OutletColumn(
+            "Fills a jar in",
+            96,
+            Dimension.DURATION,
+            row -> OptionalDouble.of(row.outlet().jarS()));
+    static final OutletColumn USE = new OutletColumn("Use", 92, OutletRow::use);
+
+    /** From left to right. */
+    static final List<OutletColumn> ALL =
+            List.of(STATE, OUTLET, TANK, DEVICE, DEPTH, TARGET, GETS, MOST, SPARE, VALVE, JAR, USE);
+
+    private final String heading;
+    private final int width;
+    private final boolean figure;
+    private final BiFunction<OutletRow, Quantities, String> says;
+    private final Comparator<OutletRow> order;
+
+    private OutletColumn(String heading, int width, Function<OutletRow, String> says) {
+        this(heading, width, says, Comparator.comparing(says, NaturalOrder.OF_NAMES));
+    }
+
+    private OutletColumn(String heading, int width, Function<OutletRow, String> says, Comparator<OutletRow> order) {
+        this.heading = heading;
+        this.width = width;
+        this.figure = false;
+        this.says = (row, quantities) -> says.apply(row);
+        this.order = order;
+    }
+
+    private OutletColumn(String heading, int width, Dimension dimension, Function<OutletRow, OptionalDouble> si) {
+        ToDoubleFunction<OutletRow> value = row -> si.apply(row).orElse(Double.NEGATIVE_INFINITY);
+        this.heading = heading;
+        this.width = width;
+        this.figure = true;
+        this.says = (row, quantities) -> {
+            OptionalDouble there = si.apply(row);
+            return there.isPresent() ? quantities.show(there.getAsDouble(), dimension) : "";
+        };
+        this.order = Comparator.comparingDouble(value);
+    }
+
+    String heading() {
+        return heading;
+    }
+
+    /** How wide it likes to be, at 100 %. */
+    int width() {
+        return width;
+    }
+
+    /** Whether it is set at the right, as figures are. */
+    boolean isFigure() {
+        return figure;
+    }
+
+    String says(OutletRow row, Quantities quantities) {
+        return says.apply(row, quantities);
+    }
+
+    Comparator<OutletRow> order() {
+        return order;
+    }
+}

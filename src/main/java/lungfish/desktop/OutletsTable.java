@@ -1,0 +1,117 @@
+package lungfish.desktop;
+
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.util.List;
+import javax.swing.JTable;
+import javax.swing.ListSelectionModel;
+import javax.swing.RowFilter;
+import javax.swing.table.TableColumn;
+import javax.swing.table.TableRowSorter;
+import lungfish.reason.PartId;
+
+/** The outlets table: sorts by any column, filters by words, and chooses with the canvas what is chosen. */
+final class OutletsTable extends JTable {
+    private static final int ROW = 26;
+
+    private final transient View view;
+    private final OutletsModel model;
+    private final transient TableRowSorter<OutletsModel> sorter;
+    private boolean following;
+
+    OutletsTable(View view, OutletsModel model) {
+        super(model);
+        this.view = view;
+        this.model = model;
+        this.sorter = new TableRowSorter<>(model);
+        setName("outlets");
+        getAccessibleContext().setAccessibleName("Outlets");
+        setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        setAutoResizeMode(AUTO_RESIZE_SUBSEQUENT_COLUMNS);
+        setFillsViewportHeight(true);
+        setRowSorter(sorter);
+        columns();
+        getSelectionModel().addListSelectionListener(event -> chosen());
+        addMouseListener(new MouseAdapter() {
+            @Override
+            public void mouseClicked(MouseEvent event) {
+                chosen(); // a click on the chosen row leads there again
+            }
+        });
+        view.onChange(this::tell);
+        view.onMark(this::follow);
+    }
+
+    /** Wider than it likes to be where there is room; where there is not, it scrolls. */
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return getParent() != null && getPreferredSize().width < getParent().getWidth();
+    }
+
+    private void columns() {
+        List<OutletColumn> all = OutletColumn.ALL;
+        for (int i = 0; i < all.size(); i++) {
+            OutletColumn column = all.get(i);
+            sorter.setComparator(i, column.order());
+            TableColumn shown = getColumnModel().getColumn(i);
+            shown.setCellRenderer(new OutletCell(view, column));
+            shown.setHeaderRenderer(new HeadingCell(view, column, this));
+        }
+    }
+
+    /** Shows only the rows in which every one of these words is found. */
+    void filter(String words) {
+        sorter.setRowFilter(new RowFilter<OutletsModel, Integer>() {
+            @Override
+            public boolean include(Entry<? extends OutletsModel, ? extends Integer> entry) {
+                OutletRow row = entry.getModel().row(entry.getIdentifier());
+                return words.strip().isEmpty()
+                        || java.util.Arrays.stream(words.strip().split("\\s+")).allMatch(row::speaksOf);
+            }
+        });
+    }
+
+    private void tell() {
+        view.plan().ifPresentOrElse(plan -> model.show(plan, view.shown()), model::showNothing);
+        setRowHeight(view.px(ROW));
+        List<OutletColumn> all = OutletColumn.ALL;
+        for (int i = 0; i < all.size(); i++) {
+            getColumnModel().getColumn(i).setPreferredWidth(view.px(all.get(i).width())); // columns stay in their order
+        }
+        follow();
+    }
+
+    private void chosen() {
+        int row = getSelectedRow();
+        if (!following && row >= 0) {
+            view.choose(part(row));
+        }
+    }
+
+    private PartId part(int row) {
+        return model.row(convertRowIndexToModel(row)).need().id().part();
+    }
+
+    /** Selects the row of the outlet that is chosen elsewhere. */
+    private void follow() {
+        following = true;
+        int row = view.chosen().map(this::rowOf).orElse(-1);
+        if (row < 0) {
+            clearSelection();
+        } else if (row != getSelectedRow()) {
+            setRowSelectionInterval(row, row);
+            scrollRectToVisible(getCellRect(row, 0, true));
+        }
+        following = false;
+        repaint();
+    }
+
+    private int rowOf(PartId part) {
+        for (int row = 0; row < getRowCount(); row++) {
+            if (part(row).equals(part)) {
+                return row;
+            }
+        }
+        return -1;
+    }
+}

@@ -1,0 +1,57 @@
+package lungfish.desktop;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import lungfish.drawing.BackupPicture;
+import lungfish.drawing.CurvePicture;
+import lungfish.drawing.HeadroomPicture;
+import lungfish.drawing.NoisePicture;
+import lungfish.plan.Plan;
+
+/** Brings the pictures of the side panels to the screen in the look of one window. */
+final class Pictures {
+    private static final int CURVE_HEIGHT = 104;
+
+    private Pictures() {}
+
+    static SidePanel.Picture of(Subject subject, View view) {
+        return switch (subject) {
+            case DUTY ->
+                new Picture(
+                        (plan, width) -> view.px(CURVE_HEIGHT),
+                        (plan, area, g) -> CurvePicture.paint(plan, area, view.look(), g));
+            case HEADROOM ->
+                new Picture(
+                        (plan, width) -> HeadroomPicture.height(plan, width, view.look()),
+                        (plan, area, g) -> HeadroomPicture.paint(plan, area, view.look(), g));
+            case NOISE ->
+                new Picture(
+                        (plan, width) -> NoisePicture.height(view.look()),
+                        (plan, area, g) -> NoisePicture.paint(plan, area, view.look(), g));
+            case BACKUP ->
+                new Picture(
+                        (plan, width) -> plan.backup().isPresent() ? BackupPicture.height(view.look()) : 0,
+                        (plan, area, g) -> BackupPicture.paint(plan, area, view.look(), g));
+        };
+    }
+
+    private interface Height {
+        double of(Plan plan, double widthPx);
+    }
+
+    private interface Painter {
+        void paint(Plan plan, Rectangle2D area, Graphics2D g);
+    }
+
+    private record Picture(Height height, Painter painter) implements SidePanel.Picture {
+        @Override
+        public double heightPx(Plan plan, double widthPx) {
+            return height.of(plan, widthPx);
+        }
+
+        @Override
+        public void paint(Plan plan, Rectangle2D area, Graphics2D g) {
+            painter.paint(plan, area, g);
+        }
+    }
+}

@@ -1,0 +1,151 @@
+package lungfish.desktop;
+
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import lungfish.drawing.Hit;
+import lungfish.drawing.LegendPainter;
+import lungfish.drawing.RoomPainter;
+import lungfish.drawing.RoomScene;
+import lungfish.drawing.RulerPainter;
+import lungfish.drawing.Viewport;
+import lungfish.reason.PartId;
+import lungfish.room.RackId;
+import lungfish.room.Room;
+
+/** The room from above. */
+final class RoomCanvas extends Canvas {
+    private static final int SIDE = 40;
+    private static final int TOP = 32;
+
+    /** Text is measured before there is anything to paint on. */
+    private static final Graphics2D MEASURING = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
+
+    private final transient Consumer<RackId> openRack;
+    private transient RoomScene scene;
+
+    RoomCanvas(View view, Consumer<RackId> openRack) {
+        super(view);
+        this.openRack = openRack;
+        this.scene = newScene();
+        setName("room");
+        getAccessibleContext().setAccessibleName("The room from above");
+        CanvasKeys.bindPanning(this);
+        CanvasKeys.bind(this, "RIGHT", () -> walk(1));
+        CanvasKeys.bind(this, "DOWN", () -> walk(1));
+        CanvasKeys.bind(this, "LEFT", () -> walk(-1));
+        CanvasKeys.bind(this, "UP", () -> walk(-1));
+        CanvasKeys.bind(this, "ENTER", this::enterChosen);
+        CanvasKeys.bind(this, "ESCAPE", view::chooseNothing);
+        view.onChange(this::tell);
+    }
+
+    private void tell() {
+        RoomScene now = newScene();
+        boolean isOtherShell = !now.boundsM().equals(scene.boundsM());
+        scene = now;
+        if (isOtherShell) {
+            fit();
+        }
+        repaint();
+    }
+
+    private RoomScene newScene() {
+        return view().plan()
+                .map(plan -> RoomScene.of(plan, view().shown()))
+                .orElseGet(() -> RoomScene.of(view().desk().room()));
+    }
+
+    RoomScene scene() {
+        return scene;
+    }
+
+    @Override
+    Rectangle2D boundsM() {
+        return scene.boundsM();
+    }
+
+    @Override
+    Rectangle2D areaPx() {
+        int side = view().px(SIDE);
+        int top = view().px(TOP);
+        double below = legendHeight() + view().px(16);
+        return new Rectangle2D.Double(
+                side, top, Math.max(1, getWidth() - 1.5 * side), Math.max(1, getHeight() - top - below));
+    }
+
+    private double legendHeight() {
+        return LegendPainter.height(scene, legendWidth(), view().look(), MEASURING);
+    }
+
+    private double legendWidth() {
+        return Math.max(1, getWidth() - 2.0 * view().px(SIDE));
+    }
+
+    @Override
+    void paintDrawing(Viewport viewport, Graphics2D g) {
+        double legend = legendHeight();
+        Rectangle2D drawn = new Rectangle2D.Double(0, 0, getWidth(), getHeight() - legend - view().px(4));
+        Graphics2D clipped = (Graphics2D) g.create();
+        clipped.clip(drawn);
+        RoomPainter.paint(scene, viewport, view().marked(), view().look(), clipped);
+        RulerPainter.paint(scene, drawn, viewport, view().look(), clipped);
+        clipped.dispose();
+        Rectangle2D at = new Rectangle2D.Double(view().px(SIDE), getHeight() - legend, legendWidth(), legend);
+        LegendPainter.paint(scene, at, view().look(), g);
+    }
+
+    @Override
+    Optional<Hit> at(double xM, double yM, double reachM) {
+        return scene.at(xM, yM, reachM);
+    }
+
+    @Override
+    void enter(Hit hit) {
+        rackOf(hit.part()).ifPresent(openRack);
+    }
+
+    /** Leads to a part: chooses it and brings it into sight. */
+    void leadTo(PartId part) {
+        view().choose(part);
+        scene.whereM(part).ifPresent(this::lookAt);
+    }
+
+    void enterChosen() {
+        view().chosen().flatMap(this::rackOf).ifPresent(openRack);
+    }
+
+    /** The rack that a part is, or stands in. */
+    private Optional<RackId> rackOf(PartId part) {
+        Room room = scene.room();
+        return Stream.concat(
+                        room.racks().stream()
+                                .filter(rack -> rack.id().part().equals(part)
+                                        || rack.tanks()
+                                                .anyMatch(
+                                                        tank -> tank.id().part().equals(part)))
+                                .map(rack -> rack.id()),
+                        room.seats().stream()
+                                .filter(seat -> seat.outlet().id().part().equals(part))
+                                .map(seat -> seat.rack().id()))
+                .findFirst();
+    }
+
+    /** From rack to rack, and on to the blowers, in the order drawn. */
+    private void walk(int by) {
+        Room room = scene.room();
+        List<PartId> stops = Stream.concat(
+                        room.racks().stream().map(rack -> rack.id().part()),
+                        room.blowers().stream().map(blower -> blower.id().part()))
+                .toList();
+        if (!stops.isEmpty()) {
+            int at = view().chosen().map(stops::indexOf).orElse(-1);
+            int next = at < 0 ? (by > 0 ? 0 : stops.size() - 1) : Math.floorMod(at + by, stops.size());
+            leadTo(stops.get(next));
+        }
+    }
+}

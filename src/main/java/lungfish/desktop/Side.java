@@ -1,0 +1,114 @@
+package lungfish.desktop;
+
+import java.awt.CardLayout;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
+import java.util.Arrays;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.ScrollPaneConstants;
+import org.jspecify.annotations.Nullable;
+
+/** The column beside the room: the four panels, or one sheet over them until it is closed. */
+final class Side extends JPanel {
+    private static final String PANELS = "panels";
+    private static final String SHEET = "sheet";
+    private static final int WIDTH = 360;
+
+    private final transient View view;
+    private final CardLayout cards = new CardLayout();
+    private final JPanel over = new JPanel(new java.awt.BorderLayout());
+    private final SidePanel firstPanel;
+    private @Nullable SideSheet open;
+    private @Nullable Component cameFrom;
+
+    Side(View view) {
+        this.view = view;
+        setLayout(cards);
+        setOpaque(false);
+        over.setOpaque(false);
+        List<SidePanel> panels = Arrays.stream(Subject.values())
+                .map(subject -> new SidePanel(view, subject, Pictures.of(subject, view), this::ask))
+                .toList();
+        firstPanel = panels.get(0);
+        add(column(panels), PANELS);
+        add(over, SHEET);
+        view.onChange(this::revalidate);
+    }
+
+    /** How wide the column is: at large text never more than it takes to leave the room its share. */
+    static int widthPx(View view) {
+        return view.px(WIDTH);
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(widthPx(view), 0);
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return getPreferredSize();
+    }
+
+    private static JScrollPane column(List<SidePanel> panels) {
+        Stack column = new Stack();
+        panels.forEach(panel -> column.add(panel, "growx"));
+        return scrolling(column);
+    }
+
+    /** A pane that scrolls only up and down, and has no edge. */
+    static JScrollPane scrolling(Component inside) {
+        JScrollPane pane = new JScrollPane(
+                inside,
+                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
+                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        pane.setBorder(BorderFactory.createEmptyBorder());
+        pane.setOpaque(false);
+        pane.getViewport().setOpaque(false);
+        pane.getVerticalScrollBar().setUnitIncrement(24);
+        return pane;
+    }
+
+    void ask(Subject subject) {
+        open(new WhySheet(view, this, subject));
+    }
+
+    /** Shows a sheet over the panels; the focus goes into it, and back when it closes. */
+    void open(SideSheet sheet) {
+        if (open == null) {
+            cameFrom = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        }
+        open = sheet;
+        over.removeAll();
+        over.add(sheet);
+        cards.show(this, SHEET);
+        over.revalidate();
+        sheet.takeFocus();
+    }
+
+    boolean isSheetOpen() {
+        return open != null;
+    }
+
+    /** To the sheet that is open, or to the first panel. */
+    void takeFocus() {
+        if (open != null) {
+            open.takeFocus();
+        } else {
+            firstPanel.takeFocus();
+        }
+    }
+
+    void close() {
+        open = null;
+        over.removeAll();
+        cards.show(this, PANELS);
+        if (cameFrom != null) {
+            cameFrom.requestFocusInWindow();
+        }
+    }
+}

@@ -1,0 +1,118 @@
+package lungfish.desktop;
+
+import java.awt.Color;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Rectangle2D;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.SwingConstants;
+import lungfish.drawing.Palette;
+import lungfish.drawing.Type;
+import lungfish.plan.Plan;
+import net.miginfocom.swing.MigLayout;
+
+/** One glance: a headline that can be asked why, the reason under it, and one picture. */
+final class SidePanel extends Sheet {
+    /** Paints the picture of a plan, and says how high it is. */
+    interface Picture {
+        double heightPx(Plan plan, double widthPx);
+
+        void paint(Plan plan, Rectangle2D area, Graphics2D g);
+    }
+
+    private static final int PAD = 16;
+
+    private final transient View view;
+    private final Subject subject;
+    private final transient Picture picture;
+    private final Line title;
+    private final JButton headline = new JButton();
+    private final Paragraph reason;
+    private final Canvas canvas = new Canvas();
+
+    SidePanel(View view, Subject subject, Picture picture, Consumer<Subject> asked) {
+        super(view, new MigLayout("insets 0, fillx, wrap 1, gap 0", "[grow, fill]", "[][][][grow]"));
+        this.view = view;
+        this.subject = subject;
+        this.picture = picture;
+        this.title = Line.title(view, "");
+        this.reason = new Paragraph(view, Type::body, Palette::softInk, () -> Side.widthPx(view) - 2 * view.px(PAD));
+        headline.setName(subject.name());
+        headline.setHorizontalAlignment(SwingConstants.LEADING);
+        headline.putClientProperty("JButton.buttonType", "borderless");
+        headline.setMargin(new java.awt.Insets(0, 0, 0, 0));
+        headline.setToolTipText("Why? Click, or press Enter");
+        headline.addActionListener(event -> asked.accept(subject));
+        view.onChange(this::tell);
+    }
+
+    void takeFocus() {
+        headline.requestFocusInWindow();
+    }
+
+    private void layOut() {
+        String pad = "gapleft " + view.px(PAD) + ", gapright " + view.px(PAD);
+        removeAll();
+        add(title, pad + ", gaptop " + view.px(12));
+        add(headline, "gapleft " + view.px(PAD - 4) + ", gaptop " + view.px(2) + ", alignx left, growx 0, wmin 0");
+        add(reason, pad + ", gaptop " + view.px(2));
+        add(canvas, pad + ", gaptop " + view.px(8) + ", gapbottom " + view.px(12) + ", growy");
+    }
+
+    private void tell() {
+        headline.setFont(view.look().type().headline());
+        headline.setForeground(ink(Palette::ink));
+        Glance glance = view.plan()
+                .map(plan -> new Glances(plan, view.desk().age(), view.quantities()).of(subject))
+                .orElseGet(() -> new Glance("", "…", "being planned"));
+        title.setText(glance.title());
+        headline.setText(glance.headline());
+        reason.setText(glance.reason());
+        headline.getAccessibleContext().setAccessibleName(glance.title() + ": " + glance.headline());
+        headline.getAccessibleContext().setAccessibleDescription(glance.reason());
+        layOut();
+        revalidate();
+        repaint();
+    }
+
+    /** An older figure is painted soft until the new one is there. */
+    private Color ink(Function<Palette, Color> role) {
+        Palette palette = view.look().palette();
+        return view.desk().isCurrent() ? role.apply(palette) : palette.free();
+    }
+
+    /** Where the picture is painted. */
+    private final class Canvas extends JComponent {
+        @Override
+        public Dimension getPreferredSize() {
+            int width = Side.widthPx(view) - 2 * view.px(PAD);
+            return new Dimension(
+                    width,
+                    view.plan()
+                            .map(plan -> (int) Math.ceil(picture.heightPx(plan, width)))
+                            .orElse(0));
+        }
+
+        @Override
+        public Dimension getMinimumSize() {
+            return getPreferredSize();
+        }
+
+        @Override
+        protected void paintComponent(Graphics graphics) {
+            Graphics2D g = (Graphics2D) graphics.create();
+            g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+            if (!view.desk().isCurrent()) {
+                g.setComposite(java.awt.AlphaComposite.SrcOver.derive(0.4f));
+            }
+            Rectangle2D area = new Rectangle2D.Double(0, 0, getWidth(), getHeight());
+            view.plan().ifPresent(plan -> picture.paint(plan, area, g));
+            g.dispose();
+        }
+    }
+}

@@ -1,0 +1,59 @@
+package lungfish.desktop;
+
+import java.awt.event.ActionEvent;
+import java.awt.event.KeyEvent;
+import javax.swing.AbstractAction;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.KeyStroke;
+import lungfish.drawing.Palette;
+import lungfish.drawing.Type;
+import net.miginfocom.swing.MigLayout;
+
+/** A sheet that lies over the side panels until it is closed, by its button or by Escape. The room stays in sight. */
+abstract class SideSheet extends Sheet {
+    static final int PAD = 16;
+
+    private final transient View view;
+    private final JButton back = new JButton("Back");
+
+    SideSheet(View view, Side side, String title) {
+        super(
+                view,
+                new MigLayout(
+                        "insets " + view.px(12) + " " + view.px(PAD) + ", fill, wrap 1, gap 0 " + view.px(8),
+                        "[grow, fill]"));
+        this.view = view;
+        setName("sheet");
+        getAccessibleContext().setAccessibleName(title);
+        Line name = new Line(view, Type::label, Palette::softInk);
+        name.setText(title);
+        add(name, "split 2, growx, pushx");
+        add(back, "growx 0");
+        back.setName("back");
+        back.setToolTipText("Back to the panels (Esc)");
+        back.addActionListener(event -> side.close());
+        getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+                .put(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "back");
+        getActionMap().put("back", new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                side.close();
+            }
+        });
+    }
+
+    final View view() {
+        return view;
+    }
+
+    /** How wide text in the sheet may be. */
+    final int innerPx() {
+        return Side.widthPx(view) - 2 * view.px(PAD) - 12; // a scroll bar stands there when the sheet is long
+    }
+
+    /** Takes the focus to where one begins. */
+    void takeFocus() {
+        back.requestFocusInWindow();
+    }
+}

@@ -1,0 +1,56 @@
+package lungfish.desktop;
+
+import java.awt.event.KeyEvent;
+import java.util.List;
+import java.util.Set;
+import lungfish.plan.Plan;
+import lungfish.reason.Why;
+
+/** What the side panels are about, and the figures that explain each. */
+enum Subject {
+    DUTY("duty", KeyEvent.VK_1),
+    HEADROOM("headroom", KeyEvent.VK_2),
+    NOISE("noise", KeyEvent.VK_3),
+    BACKUP("backup", KeyEvent.VK_4);
+
+    private final String word;
+    private final int key;
+
+    Subject(String word, int key) {
+        this.word = word;
+        this.key = key;
+    }
+
+    String word() {
+        return word;
+    }
+
+    /** With the menu key it asks why. */
+    int key() {
+        return key;
+    }
+
+    private Set<String> figures() {
+        return switch (this) {
+            case DUTY ->
+                Set.of(
+                        "air the room needs",
+                        "pressure the room needs",
+                        "pressure where the blower runs",
+                        "air the blower gives there",
+                        "air leaving the blower, hot end");
+            case HEADROOM -> Set.of("more outlets", "air left at the pressure the room needs");
+            case NOISE ->
+                Set.of("level of the planned blower at the listener", "level of today's pumps at the listener");
+            case BACKUP -> Set.of("runtime of the battery");
+        };
+    }
+
+    /** Why its figures are what they are, in the order of the plan. */
+    List<Why> whys(Plan plan) {
+        Set<String> figures = figures();
+        return plan.whys().stream()
+                .filter(why -> figures.contains(why.figure()))
+                .toList();
+    }
+}

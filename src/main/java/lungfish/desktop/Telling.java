@@ -1,0 +1,134 @@
+package lungfish.desktop;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import lungfish.plan.OutletPlan;
+import lungfish.plan.Plan;
+import lungfish.quantity.Dimension;
+import lungfish.quantity.Quantities;
+import lungfish.reason.PartId;
+import lungfish.report.Names;
+import lungfish.room.Rack;
+import lungfish.room.Room;
+import lungfish.room.Run;
+import lungfish.room.Tank;
+
+/** One line about a part of the room: what is under the pointer, or chosen. */
+final class Telling {
+    private static final String BETWEEN = " · ";
+
+    private final View view;
+    private final Room room;
+    private final Names names;
+    private final Quantities quantities;
+
+    Telling(View view) {
+        this.view = view;
+        this.room = view.plan().map(Plan::room).orElseGet(() -> view.desk().room());
+        this.names = view.names();
+        this.quantities = view.quantities();
+    }
+
+    String of(PartId part) {
+        return switch (part.kind()) {
+            case OUTLET -> outlet(part).orElseGet(() -> names.of(part));
+            case RACK -> rack(part).orElseGet(() -> names.of(part));
+            case TANK -> tank(part).orElseGet(() -> names.of(part));
+            case RUN -> run(part).orElseGet(() -> names.of(part));
+            case ROOM ->
+                room.listener()
+                        .map(listener -> listener.name() + ": where you sit and listen")
+                        .orElse(room.name());
+            default -> names.of(part);
+        };
+    }
+
+    private Optional<String> outlet(PartId part) {
+        return outlets()
+                .filter(outlet -> outlet.need().id().part().equals(part))
+                .findFirst()
+                .map(outlet -> say(new OutletRow(outlet, view.shown())));
+    }
+
+    private Stream<OutletPlan> outlets() {
+        return view.plan().stream().flatMap(plan -> plan.outlets().stream());
+    }
+
+    private String say(OutletRow row) {
+        String gets = row.getsM3PerS().isPresent()
+                ? "gets " + flow(row.getsM3PerS().getAsDouble()) + " of "
+                        + flow(row.need().targetM3PerS().si())
+                : "wants " + flow(row.need().targetM3PerS().si());
+        String spare = row.sparePa().isPresent()
+                ? BETWEEN + quantities.show(row.sparePa().getAsDouble(), Dimension.PRESSURE) + " to spare"
+                : "";
+        return String.join(
+                        BETWEEN,
+                        List.of(
+                                row.need().id().text() + ", "
+                                        + row.need().seat().tank().name(),
+                                row.need().device().name() + " "
+                                        + quantities.show(row.need().depthM().si(), Dimension.DEPTH) + " deep",
+                                gets))
+                + spare
+                + BETWEEN
+                + row.state().word();
+    }
+
+    private Optional<String> rack(PartId part) {
+        return room.racks().stream()
+                .filter(rack -> rack.id().part().equals(part))
+                .findFirst()
+                .map(this::say);
+    }
+
+    private String say(Rack rack) {
+        long outlets = rack.tanks().mapToLong(tank -> tank.outlets().size()).sum();
+        return String.join(
+                BETWEEN,
+                List.of(
+                        rack.name() + (rack.isPlanned() ? ", planned" : ""),
+                        count(rack.shelves().size(), "shelf", "shelves"),
+                        count(rack.tanks().count(), "tank", "tanks"),
+                        count(outlets, "outlet", "outlets"),
+                        "Enter or double click: its front"));
+    }
+
+    private Optional<String> tank(PartId part) {
+        return room.racks().stream()
+                .flatMap(Rack::tanks)
+                .filter(tank -> tank.id().part().equals(part))
+                .findFirst()
+                .map(this::say);
+    }
+
+    private String say(Tank tank) {
+        return String.join(
+                BETWEEN,
+                List.of(
+                        tank.name(),
+                        quantities.show(tank.waterM3(), Dimension.VOLUME) + " of water, "
+                                + quantities.show(tank.waterDepthM(), Dimension.DEPTH) + " deep",
+                        count(tank.outlets().size(), "outlet", "outlets")));
+    }
+
+    private Optional<String> run(PartId part) {
+        return room.runs().stream()
+                .filter(run -> run.id().part().equals(part))
+                .findFirst()
+                .map(this::say);
+    }
+
+    private String say(Run run) {
+        return run.name() + BETWEEN + quantities.show(run.lengthM(), Dimension.LENGTH) + " of pipe";
+    }
+
+    private static String count(long number, String one, String many) {
+        return number + " " + (number == 1 ? one : many);
+    }
+
+    private String flow(double m3PerS) {
+        return quantities.show(m3PerS, Dimension.AIR_FLOW);
+    }
+}

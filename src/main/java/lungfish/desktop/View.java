@@ -1,0 +1,152 @@
+package lungfish.desktop;
+
+import java.awt.Component;
+import java.awt.event.HierarchyEvent;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import lungfish.desk.Desk;
+import lungfish.desk.Listener;
+import lungfish.desk.Trouble;
+import lungfish.drawing.Look;
+import lungfish.drawing.Marked;
+import lungfish.drawing.Shown;
+import lungfish.plan.Plan;
+import lungfish.quantity.Quantities;
+import lungfish.reason.PartId;
+import lungfish.report.Names;
+import lungfish.report.Sentences;
+
+/**
+ * What one window looks at: its desk, what is chosen and under the pointer, which trial the outlets show, and the look of
+ * everything. Parts of the window ask it, and hear when it changes. Touched only on the event thread.
+ */
+final class View {
+    private final Desk desk;
+    private final Themes themes;
+    private final List<Runnable> listeners = new ArrayList<>();
+    private final List<Runnable> markListeners = new ArrayList<>();
+    private Marked marked = Marked.NOTHING;
+    private Shown shown = Shown.AS_IT_SHOULD_BE_SET;
+    private Look look;
+
+    View(Desk desk, Themes themes) {
+        this.desk = desk;
+        this.themes = themes;
+        this.look = newLook();
+        desk.addListener(new Listener() {
+            @Override
+            public void changed() {
+                refresh();
+            }
+
+            @Override
+            public void troubled(Trouble trouble) {} // the window shows it
+        });
+    }
+
+    Desk desk() {
+        return desk;
+    }
+
+    Themes themes() {
+        return themes;
+    }
+
+    /** Heard at once, and after every change. */
+    void onChange(Runnable listener) {
+        listeners.add(listener);
+        listener.run();
+    }
+
+    /** Heard at once, and after every change while the component is in a window: what comes and goes is not kept. */
+    void follow(Component component, Runnable listener) {
+        listener.run();
+        component.addHierarchyListener(event -> {
+            if ((event.getChangeFlags() & HierarchyEvent.DISPLAYABILITY_CHANGED) != 0) {
+                listeners.remove(listener);
+                if (component.isDisplayable()) {
+                    onChange(listener);
+                }
+            }
+        });
+    }
+
+    /** Heard after what is chosen or under the pointer has changed. */
+    void onMark(Runnable listener) {
+        markListeners.add(listener);
+    }
+
+    /** Everything asks again. */
+    void refresh() {
+        look = newLook();
+        List.copyOf(listeners).forEach(Runnable::run);
+    }
+
+    private Look newLook() {
+        return new Look(themes.palette(), themes.type(), quantities());
+    }
+
+    Look look() {
+        return look;
+    }
+
+    /** So many pixels at 100 %, here. */
+    int px(double atNormal) {
+        return (int) Math.round(look.type().px(atNormal));
+    }
+
+    Quantities quantities() {
+        return new Quantities(desk.units(), desk.room().supply().currency().orElse(""));
+    }
+
+    Optional<Plan> plan() {
+        return desk.plan();
+    }
+
+    /** What the parts of the room are called; those of the newest plan. */
+    Names names() {
+        return new Names(plan().map(Plan::room).orElseGet(desk::room));
+    }
+
+    Sentences sentences() {
+        return new Sentences(quantities(), names());
+    }
+
+    Marked marked() {
+        return marked;
+    }
+
+    Optional<PartId> chosen() {
+        return marked.chosen().stream().findFirst();
+    }
+
+    void choose(PartId part) {
+        mark(new Marked(Set.of(part), marked.hovered()));
+    }
+
+    void chooseNothing() {
+        mark(new Marked(Set.of(), marked.hovered()));
+    }
+
+    void hover(Optional<PartId> part) {
+        mark(new Marked(marked.chosen(), part));
+    }
+
+    private void mark(Marked those) {
+        if (!those.equals(marked)) {
+            marked = those;
+            List.copyOf(markListeners).forEach(Runnable::run);
+        }
+    }
+
+    Shown shown() {
+        return shown;
+    }
+
+    void show(Shown that) {
+        shown = that;
+        refresh();
+    }
+}

@@ -1,0 +1,62 @@
+package lungfish.desktop;
+
+import java.nio.file.Path;
+import java.util.Locale;
+import lungfish.desk.Desk;
+import lungfish.roomfile.RoomFiles;
+
+/** Opens and saves for one window, and asks before anything that is not saved is lost. */
+final class WindowFiles {
+    private final Desk desk;
+    private final Asking asking;
+
+    WindowFiles(Desk desk, Asking asking) {
+        this.desk = desk;
+        this.asking = asking;
+    }
+
+    void open() {
+        asking.toOpen().ifPresent(this::open);
+    }
+
+    void open(Path file) {
+        whenKept(() -> desk.open(file));
+    }
+
+    void openDemo(String name) {
+        whenKept(() -> desk.openDemo(name));
+    }
+
+    void save(Runnable then) {
+        if (desk.file().isPresent()) {
+            desk.save(then);
+        } else {
+            saveAs(then);
+        }
+    }
+
+    void saveAs(Runnable then) {
+        asking.toSave(suggested()).ifPresent(file -> desk.saveAs(file, then));
+    }
+
+    /** "Basement rainbows" becomes "basement-rainbows.room.json". */
+    private String suggested() {
+        String name = desk.room().name().toLowerCase(Locale.ROOT).replaceAll("[^\\p{Alnum}]+", "-");
+        return desk.file()
+                .map(file -> String.valueOf(file.getFileName()))
+                .orElse(name.replaceAll("^-|-$", "") + RoomFiles.ENDING);
+    }
+
+    /** Goes on when the room is saved, or need not be. */
+    void whenKept(Runnable then) {
+        if (!desk.isChanged()) {
+            then.run();
+            return;
+        }
+        switch (asking.unsaved(desk.room().name())) {
+            case SAVE -> save(then);
+            case DROP -> then.run();
+            case STAY -> {}
+        }
+    }
+}

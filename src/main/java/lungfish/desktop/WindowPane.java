@@ -1,0 +1,105 @@
+package lungfish.desktop;
+
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JPanel;
+import javax.swing.JSplitPane;
+import lungfish.desk.Desk;
+import lungfish.desk.Listener;
+import lungfish.desk.Trouble;
+import net.miginfocom.swing.MigLayout;
+
+/** All that is in one window: it needs no display to be made, asked, and acted upon. */
+final class WindowPane extends JPanel {
+    private final transient Home home;
+    private final transient View view;
+    private final transient WindowFiles files;
+    private final transient Runnable closing;
+    private final Center center;
+    private final Side side;
+    private final Below below;
+    private final transient Acts acts;
+    private final transient Regions regions;
+
+    WindowPane(Home home, Desk desk, Asking asking, Runnable closing) {
+        super(new MigLayout("insets 6 16 14 16, fill, wrap 2, gap 12 8", "[grow, fill][]", "[][grow, fill]"));
+        this.home = home;
+        this.view = new View(desk, home.themes());
+        this.files = new WindowFiles(desk, asking);
+        this.closing = closing;
+        this.center = new Center(view);
+        this.side = new Side(view);
+        this.below = new Below(view, center::leadTo);
+        this.acts = Acts.of(this);
+        Header header = new Header(this);
+        this.regions = new Regions(List.of(
+                new Regions.Region(header, header::takeFocus),
+                new Regions.Region(center, () -> center.canvas().requestFocusInWindow()),
+                new Regions.Region(side, side::takeFocus),
+                new Regions.Region(below, below::takeFocus)));
+        add(header, "spanx 2, growx, wmin 0");
+        add(split(), "grow, wmin 0, hmin 0");
+        add(side, "growy, hmin 0");
+        setTransferHandler(new FileDrop(files));
+        desk.addListener(new Troubles());
+    }
+
+    private JSplitPane split() {
+        JSplitPane split = new JSplitPane(JSplitPane.VERTICAL_SPLIT, center, below);
+        split.setResizeWeight(0.7);
+        split.setBorder(BorderFactory.createEmptyBorder());
+        split.setOpaque(false);
+        split.setContinuousLayout(true);
+        below.setPreferredSize(new java.awt.Dimension(400, view.px(230)));
+        center.setPreferredSize(new java.awt.Dimension(400, view.px(520)));
+        return split;
+    }
+
+    Home home() {
+        return home;
+    }
+
+    View view() {
+        return view;
+    }
+
+    WindowFiles files() {
+        return files;
+    }
+
+    Center center() {
+        return center;
+    }
+
+    Side side() {
+        return side;
+    }
+
+    Below below() {
+        return below;
+    }
+
+    Acts acts() {
+        return acts;
+    }
+
+    Regions regions() {
+        return regions;
+    }
+
+    /** Closes the window when the room is saved, or need not be. */
+    void close() {
+        files.whenKept(closing);
+    }
+
+    /** What could not be done is told in a sheet, as a list that can be copied. */
+    private final class Troubles implements Listener {
+        @Override
+        public void changed() {}
+
+        @Override
+        public void troubled(Trouble trouble) {
+            side.open(new TroubleSheet(view, side, trouble));
+        }
+    }
+}

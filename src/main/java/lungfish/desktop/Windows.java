@@ -1,0 +1,103 @@
+package lungfish.desktop;
+
+import java.awt.EventQueue;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import lungfish.desk.Desk;
+import lungfish.desk.Desks;
+import lungfish.desk.Hands;
+import lungfish.desk.Preference;
+
+/** The windows of the program. They share preferences and catalogue; each has a desk of its own. */
+public final class Windows implements Home {
+    private static final String FIRST_ROOM = "basement-rainbows";
+    private static final int LEAST_PERCENT = 100;
+    private static final int MOST_PERCENT = 200;
+
+    private final Desks desks;
+    private final Themes themes;
+    private final List<MainWindow> open = new ArrayList<>();
+    private final CountDownLatch allClosed = new CountDownLatch(1);
+
+    private Windows(Desks desks) {
+        this.desks = desks;
+        this.themes = new Themes(desks.preferences());
+    }
+
+    /**
+     * Opens the first window, from any thread but the event thread.
+     *
+     * @param configFolder where preferences are kept
+     * @param file opened over the demo room, where one is given
+     */
+    public static Windows open(Path configFolder, Optional<Path> file) {
+        Windows windows = new Windows(Desks.in(configFolder, Hands.behind(EventQueue::invokeLater)));
+        EventQueue.invokeLater(() -> {
+            windows.themes.wear();
+            MainWindow first = windows.show(windows.desks.withDemo(FIRST_ROOM));
+            file.ifPresent(first.pane().files()::open);
+        });
+        return windows;
+    }
+
+    /** Waits until the last window is closed. */
+    public void awaitClosed() throws InterruptedException {
+        allClosed.await();
+    }
+
+    private MainWindow show(Desk desk) {
+        MainWindow window = new MainWindow(this, desk, this::closed);
+        open.add(window);
+        window.setLocationByPlatform(open.size() > 1);
+        window.setVisible(true);
+        return window;
+    }
+
+    private void closed(MainWindow window) {
+        open.remove(window);
+        if (open.isEmpty()) {
+            allClosed.countDown();
+        }
+    }
+
+    @Override
+    public Themes themes() {
+        return themes;
+    }
+
+    @Override
+    public void openDemo() {
+        show(desks.withDemo(FIRST_ROOM));
+    }
+
+    @Override
+    public void wear(Preference.Theme theme) {
+        desks.preferences().set(Preference.THEME, theme);
+        dress();
+    }
+
+    @Override
+    public void switchTheme() {
+        wear(themes.isDark() ? Preference.Theme.LIGHT : Preference.Theme.DARK);
+    }
+
+    @Override
+    public void sizeText(int stepPercent) {
+        int percent = desks.preferences().get(Preference.TEXT_PERCENT) + stepPercent;
+        desks.preferences().set(Preference.TEXT_PERCENT, Math.max(LEAST_PERCENT, Math.min(MOST_PERCENT, percent)));
+        dress();
+    }
+
+    private void dress() {
+        themes.wear();
+        open.forEach(window -> window.pane().view().refresh());
+    }
+
+    /** Those that are open; asked on the event thread. */
+    List<MainWindow> all() {
+        return List.copyOf(open);
+    }
+}

@@ -1,0 +1,102 @@
+package lungfish.desktop;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Stream;
+import lungfish.desk.Desk;
+import lungfish.desk.Desks;
+import lungfish.desk.Hands;
+import lungfish.desk.Preference;
+
+/** One window without a display: all work is done at once, and nobody is asked. */
+final class Bench implements Home {
+    private final Desks desks;
+    private final Themes themes;
+    private final WindowPane pane;
+    private final Answers answers = new Answers();
+
+    Bench(Path folder, String demo) {
+        this.desks = Desks.in(folder, Hands.ofTheCaller());
+        this.themes = new Themes(desks.preferences());
+        this.pane = new WindowPane(this, desks.withDemo(demo), answers, () -> {});
+    }
+
+    WindowPane pane() {
+        return pane;
+    }
+
+    Desk desk() {
+        return pane.view().desk();
+    }
+
+    Answers answers() {
+        return answers;
+    }
+
+    void act(Class<? extends Act> kind) {
+        pane.acts().the(kind).act();
+    }
+
+    /** The part of this name, wherever it is in the window. */
+    <T extends Component> T part(Class<T> kind, String name) {
+        return all(pane)
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .filter(part -> name.equals(part.getName()))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("there is no " + name));
+    }
+
+    private static Stream<Component> all(Component one) {
+        return one instanceof Container holder
+                ? Stream.concat(
+                        Stream.of(one), Stream.of(holder.getComponents()).flatMap(Bench::all))
+                : Stream.of(one);
+    }
+
+    @Override
+    public Themes themes() {
+        return themes;
+    }
+
+    @Override
+    public void openDemo() {}
+
+    @Override
+    public void wear(Preference.Theme theme) {
+        desks.preferences().set(Preference.THEME, theme);
+        pane.view().refresh();
+    }
+
+    @Override
+    public void switchTheme() {
+        wear(Preference.Theme.DARK);
+    }
+
+    @Override
+    public void sizeText(int stepPercent) {}
+
+    /** What the person would say. */
+    static final class Answers implements Asking {
+        Optional<Path> open = Optional.empty();
+        Optional<Path> save = Optional.empty();
+        Unsaved unsaved = Unsaved.STAY;
+
+        @Override
+        public Optional<Path> toOpen() {
+            return open;
+        }
+
+        @Override
+        public Optional<Path> toSave(String name) {
+            return save;
+        }
+
+        @Override
+        public Unsaved unsaved(String name) {
+            return unsaved;
+        }
+    }
+}

@@ -1,0 +1,145 @@
+package lungfish.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.JButton;
+import javax.swing.JList;
+import javax.swing.JTextField;
+import lungfish.plan.Plan;
+import lungfish.quantity.DisplayUnits;
+import lungfish.reason.Finding;
+import lungfish.reason.PartId;
+import lungfish.reason.Why;
+import lungfish.room.Blower;
+import lungfish.roomfile.DemoRooms;
+import lungfish.sizing.Candidate;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Facts about a window, found without a display: what it says, and what its actions do. */
+final class WindowPaneTest {
+    @TempDir
+    private Path folder;
+
+    private Bench bench() {
+        return new Bench(folder, "basement-rainbows");
+    }
+
+    private static String headline(Bench bench, Subject subject) {
+        return bench.part(JButton.class, subject.name()).getText();
+    }
+
+    @Test
+    void aSwitchOfUnitsIsSeenInThePanels() {
+        Bench bench = bench();
+        bench.desk().showIn(DisplayUnits.METRIC);
+        assertThat(headline(bench, Subject.DUTY)).endsWith(" kPa");
+        bench.act(SwitchUnits.class);
+        assertThat(headline(bench, Subject.DUTY)).endsWith(" psi");
+        assertThat(bench.desk().isChanged()).isFalse();
+    }
+
+    @Test
+    void takingABlowerFromTheListIsOneEdit() {
+        Bench bench = bench();
+        bench.act(ChooseBlower.class);
+        JList<?> list = bench.part(JList.class, "candidates");
+        list.setSelectedIndex(1);
+        Candidate second = (Candidate) list.getModel().getElementAt(1);
+        bench.part(JButton.class, "take").doClick(0);
+        assertThat(bench.desk().room().blowers(Blower.Role.PLANNED)).allMatch(blower -> blower.machine()
+                .equals(Optional.of(second.kind().id())));
+        bench.act(UndoEdit.class);
+        assertThat(bench.desk().isChanged()).isFalse();
+    }
+
+    @Test
+    void aFindingLeadsToItsPlace() {
+        Bench bench = bench();
+        Finding finding = bench.desk().plan().orElseThrow().findings().stream()
+                .filter(each -> each.where().kind() == PartId.Kind.OUTLET)
+                .findFirst()
+                .orElseThrow();
+        JList<?> list = bench.part(JList.class, "findings");
+        list.setSelectedValue(finding, false);
+        list.getActionMap().get("lead").actionPerformed(null);
+        assertThat(bench.pane().view().chosen()).contains(finding.where());
+    }
+
+    @Test
+    void theFilterLeavesTheOutletsOfWhichTheWordsSpeak() {
+        Bench bench = bench();
+        OutletsTable table = bench.part(OutletsTable.class, "outlets");
+        bench.part(JTextField.class, "filter").setText("spawning always");
+        assertThat(table.getRowCount()).isBetween(1, 69);
+        for (int row = 0; row < table.getRowCount(); row++) {
+            assertThat(((OutletRow) table.getValueAt(row, 0))
+                            .need()
+                            .seat()
+                            .tank()
+                            .name())
+                    .containsIgnoringCase("spawning");
+        }
+    }
+
+    @Test
+    void aBrokenFileIsToldAsAListAndTheRoomStays() throws IOException {
+        Bench bench = bench();
+        String before = bench.desk().room().name();
+        Path broken = Files.writeString(folder.resolve("broken.room.json"), "{\"name\": 7}");
+        bench.answers().open = Optional.of(broken);
+        bench.act(OpenRoom.class);
+        assertThat(bench.part(Paragraph.class, "problems").getText()).contains("/name: ");
+        assertThat(bench.desk().room().name()).isEqualTo(before);
+        bench.part(JButton.class, "back").doClick(0);
+        assertThat(bench.pane().side().isSheetOpen()).isFalse();
+    }
+
+    @Test
+    void aRoomThatIsNotSavedIsNotLostWithoutAsking() {
+        Bench bench = bench();
+        bench.desk().apply(lungfish.edit.BlowerEdits.shutTheBleed());
+        bench.answers().unsaved = Asking.Unsaved.STAY;
+        bench.pane().files().openDemo("starting-out");
+        assertThat(bench.desk().isChanged()).isTrue();
+        bench.answers().unsaved = Asking.Unsaved.DROP;
+        bench.pane().files().openDemo("starting-out");
+        assertThat(bench.desk().isChanged()).isFalse();
+    }
+
+    @Test
+    void whatIsSavedFirstIsSafeBeforeTheNextRoomComes() {
+        Bench bench = bench();
+        bench.desk().apply(lungfish.edit.BlowerEdits.shutTheBleed());
+        bench.answers().unsaved = Asking.Unsaved.SAVE;
+        bench.answers().save = Optional.of(folder.resolve("kept.room.json"));
+        bench.pane().files().openDemo("starting-out");
+        assertThat(folder.resolve("kept.room.json")).content().contains("Basement rainbows");
+        assertThat(bench.desk().file()).isEmpty();
+    }
+
+    static Stream<String> demos() {
+        return DemoRooms.NAMES.stream();
+    }
+
+    /** Energy and its price have no panel; every other figure of a plan is explained by exactly one. */
+    @ParameterizedTest
+    @MethodSource("demos")
+    void everyWhyBelongsToOnePanel(String demo) {
+        Plan plan = new Bench(folder, demo).desk().plan().orElseThrow();
+        for (Why why : plan.whys()) {
+            long panels = Stream.of(Subject.values())
+                    .filter(subject -> subject.whys(plan).contains(why))
+                    .count();
+            boolean isMoney = why.dimension() == lungfish.quantity.Dimension.MONEY;
+            assertThat(panels).as(why.figure()).isEqualTo(isMoney ? 0 : 1);
+        }
+    }
+}
