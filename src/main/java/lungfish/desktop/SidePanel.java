@@ -59,7 +59,7 @@ final class SidePanel extends Sheet {
         String pad = "gapleft " + view.px(PAD) + ", gapright " + view.px(PAD);
         removeAll();
         add(title, pad + ", gaptop " + view.px(12));
-        add(headline, "gapleft " + view.px(PAD - 4) + ", gaptop " + view.px(2) + ", alignx left, growx 0, wmin 0");
+        add(headline, "gapleft " + view.px(PAD - 4) + ", gaptop " + view.px(2) + ", growx, wmin 0");
         add(reason, pad + ", gaptop " + view.px(2));
         add(canvas, pad + ", gaptop " + view.px(8) + ", gapbottom " + view.px(12) + ", growy");
     }
