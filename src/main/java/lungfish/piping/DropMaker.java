@@ -19,6 +19,7 @@ import lungfish.network.Drop;
 import lungfish.network.Tubing;
 import lungfish.quantity.Dimension;
 import lungfish.reason.Assumption;
+import lungfish.reason.PartId;
 import lungfish.room.Outlet;
 import lungfish.room.Point;
 import lungfish.room.Seat;
@@ -99,7 +100,7 @@ final class DropMaker {
         AirlineSize size = outlet.airline()
                 .flatMap(Outlet.Airline::size)
                 .map(this::airline)
-                .orElseGet(() -> assumedAirline(outlet));
+                .orElseGet(() -> assumedAirline(outlet.id().part()));
         OptionalDouble typed = outlet.airline().map(Outlet.Airline::lengthM).orElse(OptionalDouble.empty());
         double lengthM = typed.orElseGet(() -> drawnM(need, from));
         return new Tubing(lengthM, size.boreM(), size.roughnessM(), tapLoss());
@@ -114,10 +115,11 @@ final class DropMaker {
         return catalogue.airline(id).orElseThrow(() -> new IllegalArgumentException("no airline '" + id + "'"));
     }
 
-    private AirlineSize assumedAirline(Outlet outlet) {
+    /** The usual airline, for an outlet or a gang of which the room does not say. */
+    AirlineSize assumedAirline(PartId where) {
         AirlineSize first = catalogue.airlines().get(0);
-        assumptions.add(new Assumption(
-                outlet.id().part(), "airline: " + first.name(), first.boreM(), Dimension.BORE, first.source()));
+        assumptions.add(
+                new Assumption(where, "airline: " + first.name(), first.boreM(), Dimension.BORE, first.source()));
         return first;
     }
 

@@ -33,12 +33,24 @@ final class Joints {
     }
 
     private void look(Stop end, Layout.Hit hit) {
+        if (hit.distanceM() <= TOUCH_M && isSeenFromThere(end, hit.stop())) {
+            return;
+        }
         if (hit.distanceM() <= TOUCH_M) {
             joints.add(new Joint(end, hit.stop()));
         } else if (hit.distanceM() <= NEARLY_M) {
             findings.add(Finding.of(
                     Code.LOOSE_END, end.run().part(), new Amount("found", hit.distanceM(), Dimension.LENGTH)));
         }
+    }
+
+    /** Two ends that touch are one joint, though each finds the other. */
+    private boolean isSeenFromThere(Stop end, Stop onto) {
+        return joints.stream().anyMatch(joint -> near(joint.end(), onto) && near(joint.onto(), end));
+    }
+
+    private static boolean near(Stop one, Stop other) {
+        return one.run().equals(other.run()) && Math.abs(one.alongM() - other.alongM()) <= TOUCH_M;
     }
 
     List<Joint> joints() {

@@ -29,6 +29,7 @@ final class PipeWork {
     private final Names names = new Names();
     private final Map<RunId, NavigableSet<Long>> stops = new LinkedHashMap<>();
     private final Set<String> branchEnds = new HashSet<>();
+    private final Set<String> tees = new HashSet<>();
     private final Set<String> nodes = new LinkedHashSet<>();
     private final Map<String, Spot> spots = new LinkedHashMap<>();
     private final List<Pipe> pipes = new ArrayList<>();
@@ -52,6 +53,7 @@ final class PipeWork {
         Run run = layout.line(stop.run()).run();
         long at = Names.millimetres(run, stop.alongM());
         stopsOf(stop.run()).add(at);
+        tees.add(Names.of(run, at));
         return Names.of(run, at);
     }
 
@@ -97,10 +99,7 @@ final class PipeWork {
         }
         String first = Names.of(run, from);
         String last = Names.of(run, endsAt);
-        double k = piece.lossFactor()
-                + losses.passingTap()
-                + (branchEnds.contains(first) ? losses.intoBranch() : 0)
-                + (branchEnds.contains(last) ? losses.intoBranch() : 0);
+        double k = piece.lossFactor() + intoPiece(first) + (branchEnds.contains(last) ? losses.intoBranch() : 0);
         stretches.add(new Stretch(pipes.size(), run.id(), from / 1000.0, to / 1000.0));
         pipes.add(new Pipe(
                 run.id().text() + ":" + from,
@@ -110,6 +109,14 @@ final class PipeWork {
                 size.boreM(),
                 size.roughnessM(),
                 k));
+    }
+
+    /** Each tee is passed once: on the way into the piece behind it. The ends and the half of a loop are no tees. */
+    private double intoPiece(String first) {
+        if (branchEnds.contains(first)) {
+            return losses.intoBranch();
+        }
+        return tees.contains(first) ? losses.passingTap() : 0;
     }
 
     private void mark(Run run, long millimetres) {

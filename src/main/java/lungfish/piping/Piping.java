@@ -179,7 +179,7 @@ public final class Piping {
         AirlineSize size = gang.feeder()
                 .flatMap(Outlet.Airline::size)
                 .map(dropMaker::airline)
-                .orElseGet(() -> catalogue.airlines().get(0));
+                .orElseGet(() -> dropMaker.assumedAirline(gang.id().part()));
         Point tap = work.spots()
                 .getOrDefault(from, new Spot(gang.place(), Optional.empty(), 0))
                 .place();
@@ -201,6 +201,7 @@ public final class Piping {
                 .orElseGet(() -> new Stop(layout.lines().get(0).run().id(), 0)));
     }
 
+    /** Machines side by side share a node and each has its own check valve and hose to the pipe. */
     private String addBlower(Blower blower, Stop feed) {
         String name = "blower " + blower.id().text();
         String onto = work.node(work.stopAt(feed));
@@ -211,7 +212,10 @@ public final class Piping {
                 .portM()
                 .orElse(work.size(layout.line(feed.run()).run()).boreM());
         double k = Fittings.ENTRANCE + BLOWER_CHECK_LOSS + 1;
-        work.addPipe(new Pipe(name, name, onto, hoseM(blower, place.distanceM(end)), boreM, 0, k));
+        double hoseM = hoseM(blower, place.distanceM(end));
+        for (int i = 1; i <= blower.count(); i++) {
+            work.addPipe(new Pipe(i == 1 ? name : name + " hose " + i, name, onto, hoseM, boreM, 0, k));
+        }
         return name;
     }
 

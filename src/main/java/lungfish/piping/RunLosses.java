@@ -13,6 +13,9 @@ final class RunLosses {
     /** The fitting where one run joins another. */
     static final String BRANCH = "tee-branch";
 
+    /** No piece of pipe is shorter than this. */
+    private static final double END_M = 1e-3;
+
     private static final double SQUARE_ELBOW_FROM_DEGREES = 60;
 
     private final Catalogue catalogue;
@@ -44,10 +47,15 @@ final class RunLosses {
         return bend.degrees() >= SQUARE_ELBOW_FROM_DEGREES ? "elbow-90" : "elbow-45";
     }
 
+    /** What stands at the very end of an open run lies on its last piece; at that of a closed one, on its first. */
     private static boolean lies(RunLine line, double alongM, double fromM, double toM) {
-        boolean here = alongM >= fromM && alongM < toM;
-        double nextRound = alongM + line.lengthM();
-        return here || (line.run().closed() && nextRound >= fromM && nextRound < toM);
+        if (!line.run().closed()) {
+            double at = Math.max(0, Math.min(alongM, line.lengthM() - END_M));
+            return at >= fromM && at < toM;
+        }
+        double at = alongM >= line.lengthM() ? alongM - line.lengthM() : alongM;
+        double nextRound = at + line.lengthM();
+        return (at >= fromM && at < toM) || (nextRound >= fromM && nextRound < toM);
     }
 
     private double factor(Run.Fitting fitting) {

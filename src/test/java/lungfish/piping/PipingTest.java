@@ -31,6 +31,7 @@ import lungfish.room.Room;
 import lungfish.room.RoomBuilder;
 import lungfish.room.Rooms;
 import lungfish.room.Run;
+import lungfish.room.RunId;
 import org.junit.jupiter.api.Test;
 
 final class PipingTest {
@@ -90,8 +91,8 @@ final class PipingTest {
                         .with(LOOP)
                         .build());
 
-        // elbow 0.9 and tee straight through 0.6 (fittings.csv); stops at 0, 1, 7 (half way) and 9 m pass four tees
-        double byHand = 4 * 0.9 + 4 * 0.6;
+        // elbow 0.9 and tee straight through 0.6 (fittings.csv); the taps at 1 and 9 m are two tees
+        double byHand = 4 * 0.9 + 2 * 0.6;
         assertThat(pipesOf(room, "loop").stream().mapToDouble(Pipe::kSum).sum()).isEqualTo(byHand, within(1e-9));
     }
 
@@ -237,5 +238,69 @@ final class PipingTest {
         String node = room.blowerNodes().values().iterator().next();
         return Solver.of(network.withSources(List.of(new Source.FixedPressure("s", node, 8000))))
                 .asSet();
+    }
+
+    @Test
+    void aShutValveAtTheVeryEndOfABranchIsShut() {
+        Run branch = new Run(
+                new RunId("branch"),
+                "branch",
+                Run.Role.BRANCH,
+                LOOP.size(),
+                false,
+                List.of(new Point(5, 1.5, 2), new Point(4, 1.5, 2)),
+                List.of(new Run.Fitting("ball-valve", 1, OptionalDouble.of(0))));
+        PipedRoom room = piped(withOutlets(anOutlet("a").onRun("branch", 0))
+                .with(LOOP)
+                .with(branch)
+                .with(Rooms.aBlower("central").feeds("loop", 0))
+                .build());
+
+        assertThat(solve(room)).isInstanceOf(Refused.class);
+    }
+
+    @Test
+    void aFittingWhereALoopBeginsCountsOnce() {
+        Run loop = new Run(
+                LOOP.id(),
+                "loop",
+                Run.Role.MAIN,
+                LOOP.size(),
+                true,
+                LOOP.points(),
+                List.of(new Run.Fitting("ball-valve", 14, OptionalDouble.empty())));
+        PipedRoom with =
+                piped(withOutlets(anOutlet("a").onRun("loop", 1)).with(loop).build());
+        PipedRoom without =
+                piped(withOutlets(anOutlet("a").onRun("loop", 1)).with(LOOP).build());
+
+        double valve = CATALOGUE.fitting("ball-valve").orElseThrow().lossFactor();
+        assertThat(kSum(with) - kSum(without)).isEqualTo(valve, within(1e-9));
+    }
+
+    private static double kSum(PipedRoom room) {
+        return pipesOf(room, "loop").stream().mapToDouble(Pipe::kSum).sum();
+    }
+
+    @Test
+    void machinesSideBySideHaveAHoseEach() {
+        PipedRoom room = piped(withOutlets(anOutlet("a").onRun("loop", 1))
+                .with(LOOP)
+                .with(Rooms.aBlower("central").count(3).feeds("loop", 0))
+                .build());
+
+        assertThat(room.network().pipes())
+                .filteredOn(pipe -> pipe.from().equals("blower central"))
+                .hasSize(3);
+    }
+
+    @Test
+    void twoRunsEndToEndMeetInOneFitting() {
+        Room room = withOutlets(anOutlet("a"))
+                .with(aMain("one", false, new Point(0, 0, 2), new Point(4, 0, 2)))
+                .with(aMain("two", false, new Point(4, 0, 2), new Point(8, 0, 2)))
+                .build();
+
+        assertThat(PipeCount.of(room).fittings()).containsEntry("tee-branch", 1);
     }
 }
