@@ -2,7 +2,6 @@ package lungfish.blower;
 
 import java.util.ArrayList;
 import java.util.List;
-import lungfish.air.Atmosphere;
 import lungfish.air.FreeAir;
 import lungfish.catalogue.BlowerClass;
 import lungfish.catalogue.BlowerClass.CurvePoint;
@@ -31,7 +30,6 @@ final class Corrected {
     private static final int BETWEEN = 4;
 
     private final Machine machine;
-    private final BlowerClass kind;
     private final FreeAir room;
     private final double flowFactor;
     private final double pressureFactor;
@@ -39,13 +37,12 @@ final class Corrected {
 
     Corrected(Machine machine, Wear wear, FreeAir room) {
         this.machine = machine;
-        this.kind = machine.kind();
+        BlowerClass kind = machine.kind();
         this.room = room;
         double worn = wear == Wear.TIRED ? kind.tiredShare() : 1;
         double warm = room.temperatureK() / machine.intakeK().orElse(room.temperatureK());
         this.flowFactor = worn * warm;
-        this.pressureFactor =
-                kind.kind() == BlowerClass.Kind.SIDE_CHANNEL ? room.pressurePa() / Atmosphere.SEA_LEVEL_PA : 1;
+        this.pressureFactor = Power.pressureFactor(kind, room);
         this.raw = Curve.of(kind.points().stream().map(this::rawPoint).toList());
     }
 
@@ -107,22 +104,5 @@ final class Corrected {
 
     private Curve.Point at(double gaugePa) {
         return new Curve.Point(gaugePa, raw.flowAt(gaugePa));
-    }
-
-    /** Straight between the points, over the pressure inside the machine; the end values outside. */
-    double watts(double gaugePa, double freeM3PerS) {
-        double pa = (gaugePa + machine.accessories().lossPa(freeM3PerS)) / pressureFactor;
-        List<CurvePoint> points = kind.points();
-        int above = 0;
-        while (above < points.size() && points.get(above).gaugePa() < pa) {
-            above++;
-        }
-        if (above == 0 || above == points.size()) {
-            return pressureFactor * points.get(above == 0 ? 0 : above - 1).watts();
-        }
-        CurvePoint before = points.get(above - 1);
-        CurvePoint after = points.get(above);
-        double share = (pa - before.gaugePa()) / (after.gaugePa() - before.gaugePa());
-        return pressureFactor * (before.watts() + share * (after.watts() - before.watts()));
     }
 }

@@ -28,7 +28,7 @@ public record Machine(
      * @param freeM3PerS of all machines together
      */
     public double watts(double gaugePa, double freeM3PerS, FreeAir room) {
-        return count * new Corrected(this, Wear.NEW, room).watts(gaugePa, freeM3PerS / count);
+        return count * Power.watts(kind, machinePa(gaugePa, freeM3PerS), room);
     }
 
     /** The gauge pressure inside the machine that makes this pressure behind its silencer. */

@@ -43,7 +43,7 @@ public final class Search {
     /**
      * A search in a room.
      *
-     * @param further limits beyond flow, pressure and rating (noise, battery), judged where the new machine runs
+     * @param further limits beyond flow, pressure and rating (noise, battery), judged where the tired machine runs, as in the headline
      */
     public Search(
             PipedRoom room,
@@ -136,12 +136,10 @@ public final class Search {
         if (gives < freeM3PerS) {
             return Optional.of(Limit.FLOW.broken(gives, freeM3PerS));
         }
-        Running fresh = new Runs(pressurePa, freeM3PerS, sparePa).of(fleet, Wear.NEW);
-        double heldPa = Math.max(pressurePa, fresh.gaugePa());
-        if (heldPa > fleet.continuousPa()) {
-            return Optional.of(Limit.RATING.broken(heldPa, fleet.continuousPa()));
-        }
-        return further.apply(fresh);
+        Runs runs = new Runs(pressurePa, freeM3PerS, sparePa);
+        Running fresh = runs.of(fleet, Wear.NEW);
+        return fleet.overRating(Math.max(pressurePa, fresh.gaugePa()), Wear.NEW)
+                .or(() -> further.apply(runs.of(fleet, Wear.TIRED)));
     }
 
     private Network with(int more) {

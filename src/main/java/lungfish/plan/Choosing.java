@@ -41,7 +41,8 @@ final class Choosing {
             Machine machine = Machines.chosen(blower, setup.room(), setup.catalogue())
                     .orElseGet(() -> Machines.as(classes().get(0), blower, setup.catalogue()));
             String node = piped.blowerNodes().get(blower.id());
-            placed.add(new Fleet.Placed(machine, node == null ? "" : node));
+            placed.add(new Fleet.Placed(
+                    machine, node == null ? "" : node, blower.machine().isPresent()));
         }
         return new Fleet(
                 placed, setup.planned().get(0).bleed(), setup.surroundings().freeAir());
@@ -92,9 +93,11 @@ final class Choosing {
                 .orElse(NO_PIPE_LIMIT_K);
     }
 
-    /** The level of a fleet at the listener; a fleet whose level nobody knows is taken as silent, and said so elsewhere. */
-    private double levelDba(Fleet fleet) {
-        return noise(fleet).dba().orElse(0);
+    /** The level of a fleet at the listener; unknown where that of one machine is. */
+    private OptionalDouble levelDba(Fleet fleet) {
+        boolean known = fleet.placed().stream()
+                .allMatch(each -> each.machine().kind().level().isPresent());
+        return known ? noise(fleet).dba() : OptionalDouble.empty();
     }
 
     NoiseAnswer noise(Fleet fleet) {

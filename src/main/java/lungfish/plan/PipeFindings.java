@@ -2,8 +2,10 @@ package lungfish.plan;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -66,7 +68,7 @@ final class PipeFindings {
         if (discharge.hotK() > HOT_K) {
             findings.add(Finding.of(
                     Code.HOT_DISCHARGE,
-                    air.fleet().placed().get(0).machine().part(),
+                    discharge.machine(),
                     temperature("found", discharge.coolK()),
                     temperature("hot", discharge.hotK())));
         }
@@ -130,32 +132,34 @@ final class PipeFindings {
     private void speed() {
         AsSet solved = air.predicted();
         Network network = solved.network();
+        Map<String, Integer> nodes = new HashMap<>();
+        network.nodes().forEach(node -> nodes.put(node, nodes.size()));
         double fastest = 0;
-        PartId where = PartId.ROOM;
+        int where = 0;
         for (int i = 0; i < network.pipes().size(); i++) {
-            double speed = speed(solved, i);
+            double fromPa =
+                    solved.nodeGaugePa(nodes.getOrDefault(network.pipes().get(i).from(), 0));
+            double speed = speed(solved, i, fromPa);
             if (speed > fastest) {
                 fastest = speed;
-                where = part(i);
+                where = i;
             }
         }
         if (fastest > FAST_M_PER_S) {
             findings.add(Finding.of(
                     Code.FAST_AIR,
-                    where,
+                    part(where),
                     new Amount("found", fastest, Dimension.SPEED),
                     new Amount("allowed", FAST_M_PER_S, Dimension.SPEED)));
         }
     }
 
     /** At the lower of its two pressures, where the air is thinnest. */
-    private static double speed(AsSet solved, int pipe) {
+    private static double speed(AsSet solved, int pipe, double fromPa) {
         Network network = solved.network();
-        double from = solved.nodeGaugePa(
-                network.nodes().indexOf(network.pipes().get(pipe).from()));
-        double to = from - solved.pipe(pipe).dropPa();
+        double toPa = fromPa - solved.pipe(pipe).dropPa();
         double ambient = network.conditions().ambientPa();
-        double thinning = ambient / (ambient + Math.min(from, to));
+        double thinning = ambient / (ambient + Math.min(fromPa, toPa));
         return Math.abs(solved.pipe(pipe).freeM3PerS())
                 * thinning
                 / Tube.areaM2(network.pipes().get(pipe).boreM());

@@ -29,13 +29,11 @@ final class RoomToGrow {
         return new Search(air.piped(), air.fleet(), needed, air.asked().sparePa(), this::further).find(needed, fresh);
     }
 
-    private Optional<Limit.Broken> further(Running fresh) {
-        OptionalDouble loudest = setup.room().wishes().loudestDba();
-        double dba = air.duty().candidate().dba();
-        if (loudest.isPresent() && dba > loudest.getAsDouble()) {
-            return Optional.of(Limit.NOISE.broken(dba, loudest.getAsDouble()));
-        }
-        return runtime(fresh.watts());
+    private Optional<Limit.Broken> further(Running running) {
+        Optional<Limit.Broken> noise = air.duty().candidate().broken().stream()
+                .filter(each -> each.limit() == Limit.NOISE)
+                .findFirst();
+        return noise.or(() -> runtime(running.watts()));
     }
 
     /** The battery is a limit only where there is one, and a runtime was asked of it. */

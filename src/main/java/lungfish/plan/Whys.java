@@ -10,6 +10,7 @@ import lungfish.headroom.Headroom;
 import lungfish.network.DropNeed;
 import lungfish.quantity.Dimension;
 import lungfish.reason.Amount;
+import lungfish.reason.Given;
 import lungfish.reason.Origin;
 import lungfish.reason.Why;
 import lungfish.reason.Why.Term;
@@ -156,27 +157,21 @@ final class Whys {
 
     private Why discharge() {
         Running running = air.duty().candidate().tired();
-        double inletK = air.fleet()
-                .placed()
-                .get(0)
-                .machine()
-                .intakeK()
-                .orElse(setup.surroundings().temperatureK().si());
+        double inletK = running.discharge().inletK();
         double coolK = running.discharge().coolK();
         double hotK = running.discharge().hotK();
+        Given room = setup.surroundings().temperatureK();
+        Origin drawn = inletK == room.si() ? room.origin() : Origin.typed("");
         return new Why(
                 "air leaving the blower, hot end",
                 hotK,
                 Dimension.TEMPERATURE,
                 Why.Adding.SUM,
                 List.of(
-                        new Term(
-                                "air drawn in",
-                                inletK,
-                                setup.surroundings().temperatureK().origin()),
+                        new Term("air drawn in", inletK, drawn),
                         new Term("compressed without loss (the cool end)", coolK - inletK, Origin.computed("")),
                         new Term("the rest of the watts, if all stayed in the air", hotK - coolK, Origin.computed(""))),
-                List.of(new Why.Input("power", running.watts(), Dimension.POWER, Origin.catalogue(""))),
+                List.of(new Why.Input("power", running.discharge().watts(), Dimension.POWER, Origin.catalogue(""))),
                 "T₁ ((p₂/p₁)^0.283 − 1) at the cool end, P/(ṁ c_p) at the hot end",
                 "adiabatic compression (Metcalf & Eddy, Wastewater Engineering) and the energy balance");
     }

@@ -16,6 +16,8 @@ public final class BlowersReport {
     /** Stands for what a class that cannot give the air would do: it never meets the demand. */
     private static final String TOO_SMALL = "—";
 
+    private static final String UNKNOWN = "—";
+
     private final Quantities quantities;
     private final Limits limits;
 
@@ -83,7 +85,7 @@ public final class BlowersReport {
                 runs ? show(candidate.tired().freeM3PerS(), Dimension.AIR_FLOW) : TOO_SMALL,
                 show(candidate.reserveShare(), Dimension.SHARE),
                 runs ? show(candidate.tired().watts(), Dimension.POWER) : TOO_SMALL,
-                show(candidate.dba(), Dimension.SOUND_LEVEL),
+                candidate.dba().isPresent() ? show(candidate.dba().getAsDouble(), Dimension.SOUND_LEVEL) : UNKNOWN,
                 show(candidate.kind().price(), Dimension.MONEY),
                 candidate.broken().stream().map(limits::says).collect(Collectors.joining("; ")));
     }

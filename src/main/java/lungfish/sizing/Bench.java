@@ -3,7 +3,9 @@ package lungfish.sizing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.ToDoubleFunction;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 import lungfish.blower.Wear;
 import lungfish.catalogue.BlowerClass;
 import lungfish.room.Wishes.Wish;
@@ -18,14 +20,14 @@ public final class Bench {
 
     private final Needed needed;
     private final Asked asked;
-    private final ToDoubleFunction<Fleet> levelDba;
+    private final Function<Fleet, OptionalDouble> levelDba;
 
     /**
      * For a room.
      *
-     * @param levelDba the level of a fleet at the listener
+     * @param levelDba the level of a fleet at the listener; empty where nobody knows it
      */
-    public Bench(Needed needed, Asked asked, ToDoubleFunction<Fleet> levelDba) {
+    public Bench(Needed needed, Asked asked, Function<Fleet, OptionalDouble> levelDba) {
         this.needed = needed;
         this.asked = asked;
         this.levelDba = levelDba;
@@ -38,7 +40,7 @@ public final class Bench {
         Running fresh = runs.of(fleet, Wear.NEW);
         double gives = fleet.freeAt(needed.pressurePa(), Wear.TIRED);
         double reserve = needed.freeM3PerS() > 0 ? gives / needed.freeM3PerS() - 1 : 0;
-        double dba = levelDba.applyAsDouble(fleet);
+        OptionalDouble dba = levelDba.apply(fleet);
         return new Candidate(fleet, tired, fresh, reserve, dba, broken(fleet, fresh, gives, reserve, dba));
     }
 
@@ -58,23 +60,23 @@ public final class Bench {
                 .toList();
     }
 
-    private List<Limit.Broken> broken(Fleet fleet, Running fresh, double gives, double reserve, double dba) {
+    private List<Limit.Broken> broken(Fleet fleet, Running fresh, double gives, double reserve, OptionalDouble dba) {
         List<Limit.Broken> broken = new ArrayList<>();
         addMains(fleet, broken);
         addAir(fleet, gives, reserve, broken);
-        if (fresh.gaugePa() > fleet.continuousPa() || needed.pressurePa() > fleet.continuousPa()) {
-            double held = Math.max(fresh.gaugePa(), needed.pressurePa());
-            broken.add(Limit.RATING.broken(held, fleet.continuousPa()));
-        }
+        fleet.overRating(Math.max(fresh.gaugePa(), needed.pressurePa()), Wear.NEW)
+                .ifPresent(broken::add);
         if (fresh.freeM3PerS() < fleet.leastM3PerS()) {
             broken.add(Limit.LEAST_FLOW.broken(fresh.freeM3PerS(), fleet.leastM3PerS()));
         }
         if (fresh.discharge().coolK() > asked.warmestPipeK()) {
             broken.add(Limit.HEAT.broken(fresh.discharge().coolK(), asked.warmestPipeK()));
         }
-        if (asked.loudestDba().isPresent() && dba > asked.loudestDba().getAsDouble()) {
-            broken.add(Limit.NOISE.broken(dba, asked.loudestDba().getAsDouble()));
-        }
+        dba.ifPresent(level -> asked.loudestDba().ifPresent(loudest -> {
+            if (level > loudest) {
+                broken.add(Limit.NOISE.broken(level, loudest));
+            }
+        }));
         return broken;
     }
 
@@ -90,11 +92,18 @@ public final class Bench {
     }
 
     private void addMains(Fleet fleet, List<Limit.Broken> broken) {
-        fleet.kind().voltageV().ifPresent(made -> asked.mainsV().ifPresent(mains -> {
-            if (Math.abs(made - mains) > SAME_MAINS * mains) {
-                broken.add(Limit.MAINS.broken(made, mains));
-            }
-        }));
+        fleet.placed().stream()
+                .flatMap(each -> otherMains(each.machine().kind(), asked).stream())
+                .findFirst()
+                .ifPresent(broken::add);
+    }
+
+    /** The mains that a class is made for, where they are not the room's. */
+    public static Optional<Limit.Broken> otherMains(BlowerClass kind, Asked asked) {
+        double mains = asked.mainsV().orElse(0);
+        double made = kind.voltageV().orElse(mains);
+        boolean differ = asked.mainsV().isPresent() && Math.abs(made - mains) > SAME_MAINS * mains;
+        return differ ? Optional.of(Limit.MAINS.broken(made, mains)) : Optional.empty();
     }
 
     private Comparator<Candidate> wished() {
@@ -117,7 +126,7 @@ public final class Bench {
                 Comparator.comparingDouble((Candidate each) -> each.kind().ratedM3PerS());
             case CHEAPEST ->
                 Comparator.comparingDouble((Candidate each) -> each.kind().price());
-            case QUIETEST -> Comparator.comparingDouble(Candidate::dba);
+            case QUIETEST -> Comparator.comparingDouble(each -> each.dba().orElse(Double.MAX_VALUE));
         };
     }
 }

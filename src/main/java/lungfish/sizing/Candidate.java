@@ -1,6 +1,7 @@
 package lungfish.sizing;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import lungfish.catalogue.BlowerClass;
 
 /**
@@ -10,11 +11,11 @@ import lungfish.catalogue.BlowerClass;
  * @param tired where it runs due for its rebuild, devices due for cleaning
  * @param fresh where it runs new, devices still due (its highest pressure and power)
  * @param reserveShare what it keeps beyond the targets at the needed pressure, tired, as a share of them; negative: short
- * @param dba at the listener
+ * @param dba at the listener; absent where nobody knows the level
  * @param broken the limits it breaks, the gravest first; empty: it fits
  */
 public record Candidate(
-        Fleet fleet, Running tired, Running fresh, double reserveShare, double dba, List<Limit.Broken> broken) {
+        Fleet fleet, Running tired, Running fresh, double reserveShare, OptionalDouble dba, List<Limit.Broken> broken) {
     public Candidate {
         broken = List.copyOf(broken);
     }

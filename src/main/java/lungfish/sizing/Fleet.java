@@ -1,10 +1,12 @@
 package lungfish.sizing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import lungfish.air.FreeAir;
+import lungfish.blower.Discharge;
 import lungfish.blower.Machine;
 import lungfish.blower.Wear;
 import lungfish.catalogue.BlowerClass;
@@ -17,8 +19,24 @@ import lungfish.room.Blower;
  * curves are worked out once, when the fleet is made.
  */
 public final class Fleet {
-    /** A machine and the node at its outlet. */
-    public record Placed(Machine machine, String node) {}
+    /**
+     * A machine and the node at its outlet.
+     *
+     * @param named whether the room names this machine, so that no candidate takes its place
+     */
+    public record Placed(Machine machine, String node, boolean named) {
+        /** A place that is open to every candidate. */
+        public Placed(Machine machine, String node) {
+            this(machine, node, false);
+        }
+
+        private Placed with(Machine other) {
+            return new Placed(other, node, named);
+        }
+    }
+
+    /** Share of all the air below which a machine counts as giving none. */
+    private static final double HARDLY_ANY = 0.05;
 
     private final List<Placed> placed;
     private final Blower.Bleed bleed;
@@ -63,11 +81,13 @@ public final class Fleet {
         };
     }
 
-    /** The same places taken by machines of another class. */
+    /** The open places taken by machines of another class; all places, where the room names every machine itself. */
     public Fleet as(BlowerClass kind) {
+        boolean all = placed.stream().allMatch(Placed::named);
         return new Fleet(
                 placed.stream()
-                        .map(each -> new Placed(each.machine().as(kind), each.node()))
+                        .map(each ->
+                                all || !each.named() ? each.with(each.machine().as(kind)) : each)
                         .toList(),
                 bleed,
                 room);
@@ -86,18 +106,26 @@ public final class Fleet {
         List<Placed> fewer = new ArrayList<>(placed);
         Placed last = fewer.remove(fewer.size() - 1);
         if (last.machine().count() > 1) {
-            fewer.add(new Placed(last.machine().withCount(last.machine().count() - 1), last.node()));
+            fewer.add(last.with(last.machine().withCount(last.machine().count() - 1)));
         }
         return Optional.of(new Fleet(fewer, bleed, room));
     }
 
-    /** The class of the first machine: that of all, where the plan chooses. */
+    /** The class of the first open place: that of all of them, where the plan chooses; else of the first machine. */
     public BlowerClass kind() {
-        return placed.get(0).machine().kind();
+        return leading().kind();
     }
 
     public String name() {
-        return placed.get(0).machine().name();
+        return leading().name();
+    }
+
+    private Machine leading() {
+        return placed.stream()
+                .filter(each -> !each.named())
+                .findFirst()
+                .orElse(placed.get(0))
+                .machine();
     }
 
     /** Free air of all machines at a common gauge pressure, m³/s. */
@@ -141,7 +169,31 @@ public final class Fleet {
         return IntStream.range(0, placed.size()).allMatch(i -> curve(i, wear).isInside(gaugePa));
     }
 
-    /** The largest pressure that every machine bears all day, at its outlet behind filter and silencer, Pa. */
+    /**
+     * The machine that a common pressure holds furthest above what it bears all day, if one is: what filter and silencer
+     * take is pressure for the machine too.
+     */
+    public Optional<Limit.Broken> overRating(double gaugePa, Wear wear) {
+        return IntStream.range(0, placed.size())
+                .mapToObj(i -> Limit.RATING.broken(
+                        placed.get(i).machine().machinePa(gaugePa, freeAt(i, gaugePa, wear)),
+                        placed.get(i).machine().kind().continuousPa()))
+                .filter(held -> held.foundSi() > held.allowedSi())
+                .max(Comparator.comparingDouble(Limit.Broken::share));
+    }
+
+    /** How hot the air leaves the hottest of the machines; one that gives hardly any warms no pipe and is left out. */
+    public Discharge discharge(double gaugePa, Wear wear) {
+        double least = HARDLY_ANY * freeAt(gaugePa, wear);
+        return IntStream.range(0, placed.size())
+                .filter(i -> freeAt(i, gaugePa, wear) >= least)
+                .mapToObj(i -> Discharge.at(
+                        placed.get(i).machine(), gaugePa, freeAt(i, gaugePa, wear), watts(i, gaugePa, wear), room))
+                .max(Comparator.comparingDouble(Discharge::hotK))
+                .orElseThrow();
+    }
+
+    /** The largest pressure that every machine bears all day, Pa. */
     public double continuousPa() {
         return placed.stream()
                 .mapToDouble(each -> each.machine().kind().continuousPa())
@@ -157,13 +209,10 @@ public final class Fleet {
     /** The sources of the network, as they are now. */
     public List<Source> sources(Wear wear) {
         List<Source> sources = new ArrayList<>();
-        for (Placed each : placed) {
-            Curve curve = each.machine().curve(wear, room);
-            sources.add(new Source.Blower(
-                    each.machine().part().id(),
-                    each.node(),
-                    curve,
-                    each.machine().count()));
+        for (int i = 0; i < placed.size(); i++) {
+            Machine machine = placed.get(i).machine();
+            String node = placed.get(i).node();
+            sources.add(new Source.Blower(machine.part().id(), node, curve(i, wear), machine.count()));
         }
         return sources;
     }

@@ -1,7 +1,5 @@
 package lungfish.sizing;
 
-import lungfish.blower.Discharge;
-import lungfish.blower.Machine;
 import lungfish.blower.Wear;
 import lungfish.room.Blower;
 
@@ -70,13 +68,6 @@ public final class Runs {
         double watts = fleet.watts(gaugePa, wear);
         boolean inside = fleet.isInside(gaugePa, wear);
         double bled = Math.max(0, free - neededM3PerS);
-        return new Running(gaugePa, free, bled, watts, discharge(gaugePa, fleet, wear), inside);
-    }
-
-    /** That of the first machine; the others differ little. */
-    private static Discharge discharge(double gaugePa, Fleet fleet, Wear wear) {
-        Machine first = fleet.placed().get(0).machine();
-        return Discharge.at(
-                first, gaugePa, fleet.freeAt(0, gaugePa, wear), fleet.watts(0, gaugePa, wear), fleet.room());
+        return new Running(gaugePa, free, bled, watts, fleet.discharge(gaugePa, wear), inside);
     }
 }

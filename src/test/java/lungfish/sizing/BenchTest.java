@@ -83,7 +83,7 @@ final class BenchTest {
     }
 
     private Candidate verdict(Fleet fleet, Asked asked) {
-        return new Bench(needed(fleet), asked, each -> 40).verdict(fleet);
+        return new Bench(needed(fleet), asked, each -> OptionalDouble.of(40)).verdict(fleet);
     }
 
     private List<Limit> broken(Fleet fleet, Asked asked) {
@@ -169,5 +169,24 @@ final class BenchTest {
         Fleet two = new Fleet(List.of(place, place), new Blower.Unsaid(), ROOM_AIR);
 
         assertThat(two.freeAt(8000, Wear.TIRED)).isEqualTo(2 * one.freeAt(8000, Wear.TIRED), within(1e-15));
+    }
+
+    @Test
+    void aClassWhoseLevelNobodyKnowsIsNotTheQuietest() {
+        Fleet fleet = fleet(new Blower.Unsaid(), BlowerClass.Kind.LINEAR_PISTON);
+        Asked quiet = new Asked(
+                NO_WISH, NO_WISH, OptionalDouble.empty(), HOT_PIPE_K, OptionalDouble.of(230), List.of(Wish.QUIETEST));
+        Bench bench = new Bench(
+                needed(fleet),
+                quiet,
+                each -> each.kind().id().equals("known") ? OptionalDouble.of(60) : OptionalDouble.empty());
+
+        assertThat(bench.rank(
+                        fleet,
+                        List.of(
+                                MachineTest.straight("a mystery", BlowerClass.Kind.LINEAR_PISTON),
+                                MachineTest.straight("known", BlowerClass.Kind.LINEAR_PISTON))))
+                .extracting(candidate -> candidate.kind().id())
+                .containsExactly("known", "a mystery");
     }
 }
