@@ -4,14 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import lungfish.catalogue.AssumedValue;
+import lungfish.quantity.Dimension;
 import lungfish.reason.Assumption;
 import lungfish.reason.PartId;
 import lungfish.room.Climate;
+import lungfish.room.Outlet;
 import lungfish.room.Room;
 import lungfish.room.Wishes;
 
 /** What the plan takes for the room as a whole where the room does not say. */
 final class Assumed {
+    private static final String WIDE_OPEN = "as set, a valve without a setting stands open: common practice, no source";
+
     private final Setup setup;
     private final List<Assumption> assumptions = new ArrayList<>();
 
@@ -30,6 +34,10 @@ final class Assumed {
         own.where(wishes.indexSparePa(), AssumedValue.Key.INDEX_SPARE);
         own.where(wishes.jarM3(), AssumedValue.Key.JAR);
         own.where(room.supply().voltageV(), AssumedValue.Key.VOLTAGE);
+        if (climate.coldestPipeK().isPresent()) {
+            own.where(climate.humidity(), AssumedValue.Key.HUMIDITY);
+        }
+        own.outlets();
         return own.assumptions;
     }
 
@@ -37,5 +45,34 @@ final class Assumed {
         if (typed.isEmpty()) {
             assumptions.add(setup.catalogue().assumed(key).about(PartId.ROOM));
         }
+    }
+
+    /** What is taken for all outlets alike is told once. */
+    private void outlets() {
+        List<Outlet> outlets = setup.demand().needs().stream()
+                .map(need -> need.seat().outlet())
+                .toList();
+        if (outlets.stream().anyMatch(Assumed::isMeasuredFromTheDrawing)) {
+            assumptions.add(
+                    setup.catalogue().assumed(AssumedValue.Key.AIRLINE_SLACK).about(PartId.ROOM));
+        }
+        if (outlets.stream().anyMatch(Assumed::hasNoOpening)) {
+            assumptions.add(new Assumption(
+                    PartId.ROOM, "opening of a valve whose setting is not filed", 1, Dimension.SHARE, WIDE_OPEN));
+        }
+    }
+
+    private static boolean isMeasuredFromTheDrawing(Outlet outlet) {
+        return outlet.airline()
+                .map(Outlet.Airline::lengthM)
+                .orElse(OptionalDouble.empty())
+                .isEmpty();
+    }
+
+    private static boolean hasNoOpening(Outlet outlet) {
+        return outlet.valve()
+                .map(Outlet.Valve::opening)
+                .orElse(OptionalDouble.empty())
+                .isEmpty();
     }
 }

@@ -3,15 +3,19 @@ package lungfish.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import lungfish.blower.Machine;
+import lungfish.blower.Wear;
 import lungfish.catalogue.BlowerClass;
 import lungfish.quantity.Dimension;
 import lungfish.reason.Amount;
 import lungfish.reason.Code;
 import lungfish.reason.Finding;
 import lungfish.reason.PartId;
-import lungfish.room.Blower;
+import lungfish.room.Supply;
+import lungfish.sizing.Asked;
+import lungfish.sizing.Bench;
 import lungfish.sizing.Candidate;
+import lungfish.sizing.Fleet;
 import lungfish.sizing.Limit;
 import lungfish.sizing.Running;
 
@@ -20,33 +24,46 @@ final class DutyFindings {
     /** A blower that keeps more than this share beyond the need is far too big: common practice, no source. */
     private static final double FAR_TOO_BIG_SHARE = 3;
 
+    /** Figures that were found by halving or by a solver agree to this share. */
+    private static final double ROUNDING = 1e-6;
+
     private final Setup setup;
     private final Duty duty;
-    private final double wishedSparePa;
+    private final Asked asked;
     private final List<Finding> findings = new ArrayList<>();
 
-    private DutyFindings(Setup setup, Duty duty, double wishedSparePa) {
+    private DutyFindings(Setup setup, Duty duty, Asked asked) {
         this.setup = setup;
         this.duty = duty;
-        this.wishedSparePa = wishedSparePa;
+        this.asked = asked;
     }
 
-    static List<Finding> of(Setup setup, Duty duty, double wishedSparePa) {
-        DutyFindings own = new DutyFindings(setup, duty, wishedSparePa);
+    static List<Finding> of(Setup setup, Duty duty, Asked asked) {
+        DutyFindings own = new DutyFindings(setup, duty, asked);
         own.limits();
         own.index();
-        own.machine();
+        own.shares();
+        own.running();
+        own.fleet().placed().forEach(each -> own.machine(each.machine()));
         return own.findings;
     }
 
-    private PartId part() {
-        return duty.candidate().fleet().placed().get(0).machine().part();
+    private void add(Code code, double found, double allowed, Dimension dimension) {
+        add(code, fleet().placed().get(0).machine().part(), fleet().name(), found, allowed, dimension);
     }
 
-    private void add(Code code, double found, double allowed, Dimension dimension) {
-        findings.add(Finding.of(
-                        code, part(), new Amount("found", found, dimension), new Amount("allowed", allowed, dimension))
-                .with("blower", duty.candidate().fleet().name()));
+    private void add(Code code, Machine machine, double found, double allowed, Dimension dimension) {
+        add(code, machine.part(), machine.name(), found, allowed, dimension);
+    }
+
+    private void add(Code code, PartId part, String name, double found, double allowed, Dimension dimension) {
+        findings.add(
+                Finding.of(code, part, new Amount("found", found, dimension), new Amount("allowed", allowed, dimension))
+                        .with("blower", name));
+    }
+
+    private Fleet fleet() {
+        return duty.candidate().fleet();
     }
 
     private void limits() {
@@ -65,7 +82,7 @@ final class DutyFindings {
         }
     }
 
-    /** Noise and runtime are told by those who know more of them. */
+    /** Mains are told machine by machine; heat, noise and runtime by those who know more of them. */
     private static Optional<Code> code(Limit limit) {
         return switch (limit) {
             case FLOW -> Optional.of(Code.TOO_LITTLE_AIR);
@@ -73,23 +90,40 @@ final class DutyFindings {
             case RATING -> Optional.of(Code.OVER_RATING);
             case RESERVE -> Optional.of(Code.BELOW_RESERVE);
             case LEAST_FLOW -> Optional.of(Code.BELOW_LEAST_FLOW);
-            case MAINS -> Optional.of(Code.VOLTAGE_DIFFERS);
-            case HEAT, NOISE, RUNTIME -> Optional.empty();
+            case MAINS, HEAT, NOISE, RUNTIME -> Optional.empty();
         };
     }
 
     private void index() {
-        double sparePa = duty.candidate().tired().gaugePa() - duty.needed().pressurePa();
-        if (duty.candidate().reserveShare() >= 0 && sparePa < wishedSparePa * (1 - 1e-6)) {
+        double runsPa = duty.candidate().tired().gaugePa();
+        double neededPa = duty.needed().pressurePa();
+        if (isShort(duty.candidate())) {
+            return;
+        }
+        if (runsPa < neededPa * (1 - ROUNDING)) {
+            add(Code.BLED_BELOW_NEED, runsPa, neededPa, Dimension.PRESSURE);
+        } else if (runsPa - neededPa < asked.sparePa() * (1 - ROUNDING)) {
             findings.add(Finding.of(
                     Code.INDEX_BELOW_RESERVE,
                     duty.needed().index().id().part(),
-                    new Amount("found", Math.max(0, sparePa), Dimension.PRESSURE),
-                    new Amount("allowed", wishedSparePa, Dimension.PRESSURE)));
+                    new Amount("found", Math.max(0, runsPa - neededPa), Dimension.PRESSURE),
+                    new Amount("allowed", asked.sparePa(), Dimension.PRESSURE)));
         }
     }
 
-    private void machine() {
+    /** Together they give enough: does each give what the pipe draws at its place? */
+    private void shares() {
+        List<Fleet.Placed> placed = fleet().placed();
+        for (int i = 0; i < placed.size() && !isShort(duty.candidate()); i++) {
+            double gives = fleet().freeAt(i, duty.needed().pressurePa(), Wear.TIRED);
+            double drawn = duty.needed().tuned().source(i).askedM3PerS();
+            if (gives < drawn * (1 - ROUNDING)) {
+                add(Code.SHARE_SHORT, placed.get(i).machine(), gives, drawn, Dimension.AIR_FLOW);
+            }
+        }
+    }
+
+    private void running() {
         Candidate candidate = duty.candidate();
         Running running = candidate.tired();
         if (!running.insideCurve() && !isShort(candidate)) {
@@ -104,29 +138,32 @@ final class DutyFindings {
             double gives = (1 + candidate.reserveShare()) * duty.needed().freeM3PerS();
             add(Code.FAR_TOO_BIG, gives, duty.needed().freeM3PerS(), Dimension.AIR_FLOW);
         }
-        frequency(candidate.kind());
-        if (candidate.kind().kind() == BlowerClass.Kind.ROTARY_VANE && !hasReliefValve()) {
-            findings.add(Finding.of(Code.NEEDS_RELIEF_VALVE, part())
-                    .with("blower", candidate.fleet().name()));
+    }
+
+    private void machine(Machine machine) {
+        BlowerClass kind = machine.kind();
+        Supply supply = setup.room().supply();
+        Bench.otherMains(kind, asked)
+                .ifPresent(mains ->
+                        add(Code.VOLTAGE_DIFFERS, machine, mains.foundSi(), mains.allowedSi(), Dimension.VOLTAGE));
+        double mainsHz = supply.frequencyHz().orElse(0);
+        double madeForHz = kind.frequencyHz().orElse(mainsHz);
+        if (supply.frequencyHz().isPresent() && madeForHz != mainsHz) {
+            add(Code.FREQUENCY_DIFFERS, machine, madeForHz, mainsHz, Dimension.FREQUENCY);
         }
+        if (kind.kind() == BlowerClass.Kind.ROTARY_VANE && !hasReliefValve(machine.part())) {
+            findings.add(Finding.of(Code.NEEDS_RELIEF_VALVE, machine.part()).with("blower", machine.name()));
+        }
+    }
+
+    private boolean hasReliefValve(PartId part) {
+        return setup.planned().stream()
+                .filter(blower -> blower.id().part().equals(part))
+                .anyMatch(blower -> blower.fittings().reliefPa().isPresent());
     }
 
     /** One that cannot give the air has no meeting with the demand: the place on its curve says nothing. */
     private static boolean isShort(Candidate candidate) {
         return candidate.reserveShare() < 0;
-    }
-
-    private void frequency(BlowerClass kind) {
-        OptionalDouble mains = setup.room().supply().frequencyHz();
-        if (mains.isPresent()
-                && kind.frequencyHz().isPresent()
-                && mains.getAsDouble() != kind.frequencyHz().getAsDouble()) {
-            add(Code.FREQUENCY_DIFFERS, kind.frequencyHz().getAsDouble(), mains.getAsDouble(), Dimension.FREQUENCY);
-        }
-    }
-
-    private boolean hasReliefValve() {
-        return setup.planned().stream().map(Blower::fittings).allMatch(fittings -> fittings.reliefPa()
-                .isPresent());
     }
 }

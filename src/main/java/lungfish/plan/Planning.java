@@ -222,8 +222,7 @@ final class Planning {
         findings.addAll(OutletFindings.today(pumps));
         findings.addAll(RoomCautions.of(setup));
         air.ifPresent(side -> {
-            double sparePa = side.asked().sparePa();
-            findings.addAll(DutyFindings.of(setup, side.duty(), sparePa));
+            findings.addAll(DutyFindings.of(setup, side.duty(), side.asked()));
             if (!keepPumps) {
                 findings.addAll(OutletFindings.asFiled(outlets));
             }

@@ -3,7 +3,6 @@ package lungfish.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
 import lungfish.air.Water;
 import lungfish.catalogue.AssumedValue;
 import lungfish.demand.Need;
@@ -42,16 +41,19 @@ final class RoomCautions {
         return own.findings;
     }
 
+    /** Water runs from the higher line to the lower; a check valve holds it where it would enter its airline. */
     private void siphons() {
         List<Need> needs = setup.demand().needs();
-        OptionalDouble highest =
-                needs.stream().mapToDouble(need -> need.seat().waterLineM()).max();
-        long below = needs.stream()
+        double lowest = needs.stream()
+                .mapToDouble(need -> need.seat().waterLineM())
+                .min()
+                .orElse(0);
+        long above = needs.stream()
                 .filter(need -> !hasCheckValve(need.seat().outlet()))
-                .filter(need -> need.seat().waterLineM() < highest.orElse(0) - LEVEL_M)
+                .filter(need -> need.seat().waterLineM() > lowest + LEVEL_M)
                 .count();
-        if (below > 0) {
-            findings.add(Finding.of(Code.SIPHON, PartId.ROOM, new Amount("found", below, Dimension.COUNT)));
+        if (above > 0) {
+            findings.add(Finding.of(Code.SIPHON, PartId.ROOM, new Amount("found", above, Dimension.COUNT)));
         }
     }
 

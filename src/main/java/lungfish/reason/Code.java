@@ -40,7 +40,7 @@ public enum Code {
             "Use tees or saddles there, or a pipe with a thicker wall."),
     PIPE_TOO_WARM(
             BLOCKING,
-            "The air leaves the blower at up to {found}; the pipe {where} is good to {allowed}.",
+            "The air leaves the blower at {found} at the least; the pipe {where} is good to {allowed}.",
             "Put a length of metal pipe or hose behind the blower so that the air cools first, or run at less pressure."),
     PIPE_WARM(
             WARNING,
@@ -92,6 +92,15 @@ public enum Code {
             BLOCKING,
             "{blower}, tired, reaches {found}; the room needs {allowed}.",
             "Take a blower of higher pressure, or raise the deepest air releases."),
+    BLED_BELOW_NEED(
+            BLOCKING,
+            "{blower} is bled to {found}; the room needs {allowed} there.",
+            "Close its bleed until the gauge shows more."),
+    SHARE_SHORT(
+            WARNING,
+            "{blower}, tired, gives {found} at the pressure the room needs; the pipe wants {allowed} of it there. The pressure"
+                    + " beside it sags until the others make that up.",
+            "Put the larger machine there, or tie the two places with a larger pipe."),
     OVER_RATING(
             BLOCKING,
             "{blower} would be held at {found}; its largest continuous pressure is {allowed}.",
@@ -212,8 +221,8 @@ public enum Code {
             "Stand it above the highest water line, or fit check valves, and hang a drip loop in its cord."),
     SIPHON(
             CAUTION,
-            "{found} outlets have no check valve of their own and lie below a neighbour's water line: through the main one"
-                    + " tank can siphon into another.",
+            "{found} outlets have no check valve of their own, in tanks whose water stands higher than another's: through the"
+                    + " main they can siphon into it.",
             "Give each its own check valve; one at the blower does not stop this."),
     RESIDUAL_CURRENT(
             CAUTION,

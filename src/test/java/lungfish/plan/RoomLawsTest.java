@@ -76,7 +76,7 @@ class RoomLawsTest {
     private static List<Double> figures(Plan plan) {
         List<Double> all = new ArrayList<>();
         plan.duty().map(Duty::candidate).ifPresent(candidate -> {
-            all.addAll(List.of(candidate.reserveShare(), candidate.dba()));
+            all.add(candidate.reserveShare());
             all.addAll(List.of(candidate.tired().gaugePa(), candidate.tired().watts()));
             all.addAll(List.of(
                     candidate.tired().discharge().coolK(),

@@ -1,0 +1,61 @@
+package lungfish.plan;
+
+import static lungfish.room.Rooms.aBlower;
+import static lungfish.room.Rooms.aMain;
+import static lungfish.room.Rooms.aRack;
+import static lungfish.room.Rooms.aRoom;
+import static lungfish.room.Rooms.aTank;
+import static lungfish.room.Rooms.anOutlet;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import lungfish.quantity.Dimension;
+import lungfish.reason.Code;
+import lungfish.room.Climate;
+import lungfish.room.OutletBuilder;
+import lungfish.room.Point;
+import lungfish.room.RoomBuilder;
+import org.junit.jupiter.api.Test;
+
+/** Water that siphons, and what the plan takes for granted. */
+final class RoomCautionsTest {
+    private static final String CHECK = DemoPlans.CATALOGUE.checkValves().get(0).id();
+
+    private static RoomBuilder room(OutletBuilder low, OutletBuilder high) {
+        return aRoom().with(aRack("A")
+                        .shelf(0.3, aTank("low").with(low))
+                        .shelf(1.2, aTank("high").with(high)))
+                .with(aMain("main", false, new Point(0.2, 0.2, 2.2), new Point(4, 0.2, 2.2)))
+                .with(aBlower("central").at(0.2, 0.2, 2.1));
+    }
+
+    private static Stream<Code> codes(RoomBuilder room) {
+        return new Planner(DemoPlans.CATALOGUE)
+                .plan(room.build()).findings().stream().map(finding -> finding.code());
+    }
+
+    @Test
+    void waterOfTheHigherTankIsHeldByTheCheckValveInItsOwnAirline() {
+        assertThat(codes(room(anOutlet("l"), anOutlet("h").checkValve(CHECK)))).doesNotContain(Code.SIPHON);
+    }
+
+    @Test
+    void aCheckValveInTheLowerAirlineLetsTheWaterThrough() {
+        assertThat(codes(room(anOutlet("l").checkValve(CHECK), anOutlet("h")))).contains(Code.SIPHON);
+    }
+
+    @Test
+    void theHumidityThatJudgesAColdPipeIsSeenToBeAssumed() {
+        Climate cold = new Climate(
+                OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.of(275));
+        Plan plan = new Planner(DemoPlans.CATALOGUE)
+                .plan(room(anOutlet("l"), anOutlet("h")).with(cold).build());
+
+        assertThat(plan.findings()).extracting(finding -> finding.code()).contains(Code.CONDENSATION);
+        assertThat(plan.assumptions())
+                .filteredOn(each -> each.what().contains("humidity"))
+                .extracting(each -> each.dimension())
+                .containsExactly(Dimension.SHARE);
+    }
+}
