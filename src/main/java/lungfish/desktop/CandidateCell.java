@@ -83,8 +83,14 @@ final class CandidateCell extends JPanel implements ListCellRenderer<Candidate> 
         return "runs at " + shown.show(candidate.tired().gaugePa(), Dimension.PRESSURE) + ", gives "
                 + shown.show(candidate.tired().freeM3PerS(), Dimension.AIR_FLOW) + " · "
                 + shown.show(candidate.tired().watts(), Dimension.POWER) + " · "
-                + shown.show(candidate.dba(), Dimension.SOUND_LEVEL) + " · about "
+                + level(candidate) + " · about "
                 + shown.show(candidate.kind().price(), Dimension.MONEY);
+    }
+
+    private String level(Candidate candidate) {
+        return candidate.dba().isPresent()
+                ? view.quantities().show(candidate.dba().getAsDouble(), Dimension.SOUND_LEVEL)
+                : "level unknown";
     }
 
     private String breaks(Candidate candidate) {
