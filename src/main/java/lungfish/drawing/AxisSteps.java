@@ -32,6 +32,6 @@ record AxisSteps(double stepSi, int count, Dimension dimension, Look look) {
     }
 
     String label(int i) {
-        return look.quantities().show(at(i), dimension);
+        return look.quantities().show(at(i), dimension).replaceFirst("\\.0+(?= )", "");
     }
 }

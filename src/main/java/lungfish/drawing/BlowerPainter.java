@@ -3,6 +3,7 @@ package lungfish.drawing;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import lungfish.drawing.SceneParts.BlowerPart;
+import lungfish.room.Blower;
 
 /** Paints a machine: the planned blower a dark block with its figure, a standby its outline, a pump of today a small box. */
 final class BlowerPainter {
@@ -37,6 +38,9 @@ final class BlowerPainter {
                         ink.palette().ink(),
                         3));
         ink.fill(block, ink.palette().ink());
+        if (ink.isSmall()) {
+            return;
+        }
         ink.textAround(
                 blower.figure(),
                 box.getCenterX(),
@@ -50,10 +54,10 @@ final class BlowerPainter {
         double y = ink.view().yPx(blower.yM());
         double wide =
                 switch (blower.blower().role()) {
-                    case PLANNED, STANDBY -> ink.px(36);
-                    case TODAY -> ink.px(8);
+                    case PLANNED, STANDBY -> ink.mark(36);
+                    case TODAY -> ink.mark(8);
                 };
-        double high = wide > ink.px(10) ? ink.px(22) : wide;
+        double high = blower.blower().role() == Blower.Role.TODAY ? wide : ink.mark(22);
         return new Rectangle2D.Double(x - wide / 2, y - high / 2, wide, high);
     }
 }

@@ -71,7 +71,7 @@ final class BubblePainter {
         if (share < STILL) {
             return Double.POSITIVE_INFINITY;
         }
-        return ink.px(Math.min(FARTHEST_PX, CLOSEST_PX / share));
+        return ink.mark(Math.min(FARTHEST_PX, CLOSEST_PX / share));
     }
 
     private void bubble(StretchPart stretch, double alongM, int count) {
@@ -83,7 +83,7 @@ final class BubblePainter {
         if (count % ARROW_EVERY == 0) {
             arrow(stretch, atM, x, y);
         } else {
-            ink.fill(StateMark.circle(x, y, ink.px(BUBBLE_PX)), ink.palette().air());
+            ink.fill(StateMark.circle(x, y, ink.mark(BUBBLE_PX)), ink.palette().air());
         }
     }
 
@@ -92,14 +92,14 @@ final class BubblePainter {
         Point after = stretch.run().at(atM + 0.01);
         double way = Math.signum(stretch.freeM3PerS());
         double angle = Math.atan2(way * (after.yM() - before.yM()), way * (after.xM() - before.xM()));
-        double size = ink.px(2.4);
+        double size = ink.mark(2.4);
         Path2D head = new Path2D.Double();
         head.moveTo(-size * 0.7, -size);
         head.lineTo(size * 0.6, 0);
         head.lineTo(-size * 0.7, size);
         head.transform(java.awt.geom.AffineTransform.getRotateInstance(angle));
         head.transform(java.awt.geom.AffineTransform.getTranslateInstance(x, y));
-        BasicStroke round = new BasicStroke((float) ink.px(1.4), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
+        BasicStroke round = new BasicStroke((float) ink.mark(1.4), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
         ink.draw(head, ink.palette().air(), round);
     }
 }

@@ -59,6 +59,7 @@ public final class CurvePicture {
         axes();
         curve(Wear.NEW, new BasicStroke((float) ink.px(2)));
         curve(Wear.TIRED, ink.dashed(1.6, 3));
+        names();
         demand();
         points();
     }
@@ -167,11 +168,27 @@ public final class CurvePicture {
         ink.fill(StateMark.circle(runsX, runsY, radius), ink.palette().accent());
         Font font = ink.type().drawingName();
         ink.textAround("needs", needX, needY + ink.px(18), font, ink.palette().ink());
+        boolean isClose = Math.abs(needX - runsX) < ink.px(44);
+        double below = isClose ? ink.px(-10) : ink.px(18);
+        ink.textAround("runs", runsX, runsY + below, font, ink.palette().accent());
+    }
+
+    /** The names of the two curves, where they are well apart. */
+    private void names() {
+        Fleet fleet = duty.candidate().fleet();
+        double pa = 0.55 * Math.min(mostPa, fleet.shutPa(Wear.TIRED));
+        Font font = ink.type().drawing();
         ink.text(
-                "runs",
-                runsX + ink.px(8),
-                runsY - ink.px(6),
+                "new",
+                x(fleet.freeAt(pa, Wear.NEW)) + ink.px(8),
+                y(pa) - ink.px(2),
                 font,
-                ink.palette().accent());
+                ink.palette().air());
+        ink.textEnding(
+                "tired",
+                x(fleet.freeAt(pa, Wear.TIRED)) - ink.px(8),
+                y(pa) + ink.px(8),
+                font,
+                ink.palette().air());
     }
 }

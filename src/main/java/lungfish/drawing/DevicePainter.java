@@ -4,6 +4,8 @@ import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import lungfish.catalogue.DeviceClass;
 import lungfish.drawing.RackScene.FrontOutlet;
+import lungfish.quantity.Dimension;
+import lungfish.room.Tank;
 
 /** Paints a device at its true depth: its airline from the rim, its body, its state, and bubbles that rise from it. */
 final class DevicePainter {
@@ -18,8 +20,26 @@ final class DevicePainter {
         body(front, x, y, ink);
         StateMark.paint(front.outlet().state(), x, y, ink.px(StateMark.RADIUS_PX), ink);
         bubbles(front, x, y, ink);
+        depth(front, x, y, ink);
         Rectangle2D around = new Rectangle2D.Double(x - ink.px(10), y - ink.px(10), ink.px(20), ink.px(20));
         Marks.around(front.outlet().part(), around, marked, ink);
+    }
+
+    /** How deep the air is let go, where there is room to say so. */
+    private static void depth(FrontOutlet front, double x, double y, Ink ink) {
+        Tank tank = front.outlet().seat().tank();
+        double depthM = front.releaseYM() + front.outlet().seat().waterLineM();
+        String text = ink.look().quantities().show(depthM, Dimension.DEPTH);
+        double placeM = tank.outside().lengthM() / (tank.outlets().size() + 1);
+        double left = x + ink.px(15);
+        if (ink.width(text, ink.type().drawing()) + ink.px(20) < ink.view().lengthPx(placeM)) {
+            ink.text(
+                    text,
+                    left,
+                    y + ink.px(4),
+                    ink.type().drawing(),
+                    ink.palette().ink());
+        }
     }
 
     /** A sponge or box is a block around the release, a stone a bar, a tube or cone open lines. */

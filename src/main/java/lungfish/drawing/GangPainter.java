@@ -22,7 +22,7 @@ final class GangPainter {
                         y,
                         ink.palette().air(),
                         1.2));
-        Rectangle2D bar = new Rectangle2D.Double(x - ink.px(6), y - ink.px(2), ink.px(12), ink.px(4));
+        Rectangle2D bar = new Rectangle2D.Double(x - ink.mark(6), y - ink.mark(2), ink.mark(12), ink.mark(4));
         ink.fill(bar, ink.palette().sheet());
         ink.draw(bar, ink.palette().air(), 1.2);
         Marks.around(gang.part(), bar, marked, ink);

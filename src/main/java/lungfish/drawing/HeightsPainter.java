@@ -7,7 +7,7 @@ import lungfish.room.Shelf;
 
 /** Paints the ruler of heights beside a rack's front: even steps on the left, the shelves on the right. */
 public final class HeightsPainter {
-    private static final double APART_PX = 40;
+    private static final double APART_PX = 60;
 
     private HeightsPainter() {}
 

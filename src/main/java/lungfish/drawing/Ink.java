@@ -15,6 +15,9 @@ import java.awt.geom.Rectangle2D;
  * pixels at 100 % and grow with the type.
  */
 record Ink(Look look, Viewport view, Graphics2D g) {
+    private static final double FULL_MARKS_PX_PER_M = 80;
+    private static final double LEAST_MARK_SHARE = 0.45;
+
     Ink {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
@@ -37,6 +40,20 @@ record Ink(Look look, Viewport view, Graphics2D g) {
 
     double px(double atNormal) {
         return look.px(atNormal);
+    }
+
+    /**
+     * As {@link #px}, for marks of the room itself (pipe, teeth, machines): where the room is drawn small they shrink with
+     * it, down to under a half, so that a hall on a small window is not all pipe.
+     */
+    double mark(double atNormal) {
+        double share = view.pxPerM() / px(FULL_MARKS_PX_PER_M);
+        return px(atNormal) * Math.min(1, Math.max(LEAST_MARK_SHARE, share));
+    }
+
+    /** Whether marks are drawn too small for words in them. */
+    boolean isSmall() {
+        return mark(1) < 0.8 * px(1);
     }
 
     void draw(Shape shape, Color colour, double widthPx) {

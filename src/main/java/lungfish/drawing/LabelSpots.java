@@ -9,7 +9,15 @@ final class LabelSpots {
     /** What a label may cover and what it must not, by weight. */
     private record Taken(Rectangle2D box, double weight) {}
 
+    /** A label that leaves the picture is worth any other place. */
+    private static final double OUTSIDE = 1e6;
+
     private final List<Taken> taken = new ArrayList<>();
+    private final Rectangle2D frame;
+
+    LabelSpots(Rectangle2D frame) {
+        this.frame = frame;
+    }
 
     void take(Rectangle2D box, double weight) {
         taken.add(new Taken(box, weight));
@@ -32,7 +40,7 @@ final class LabelSpots {
 
     /** Weighted area that a box would cover. */
     double cost(Rectangle2D box) {
-        double sum = 0;
+        double sum = frame.contains(box) ? 0 : OUTSIDE;
         for (Taken each : taken) {
             Rectangle2D common = box.createIntersection(each.box());
             if (common.getWidth() > 0 && common.getHeight() > 0) {

@@ -58,11 +58,8 @@ final class LeaderPainter {
         return best == null ? lead(x, y, ink.px(NEAREST_PX), 1, wide, high) : best;
     }
 
-    /** What the label covers, and whether it leaves the picture. */
     private double cost(Lead lead) {
-        Rectangle2D clip = ink.g().getClipBounds();
-        boolean leaves = clip != null && !clip.contains(lead.label());
-        return spots.cost(Marks.outset(lead.label(), ink.px(3))) + (leaves ? 1e6 : 0);
+        return spots.cost(Marks.outset(lead.label(), ink.px(3)));
     }
 
     private Lead lead(double x, double y, double reach, double angle, double wide, double high) {

@@ -38,11 +38,11 @@ public final class NoisePicture {
         double loudest =
                 Math.max(plan.today().dba().orElse(0), plan.planned().dba().orElse(0));
         NoisePicture picture = new NoisePicture(Ink.flat(look, g), area, Math.max(FULL_DBA, loudest));
-        picture.row(0, today(plan), plan.today().dba(), false);
-        picture.row(1, "planned", plan.planned().dba(), true);
         Optional.of(plan.room().wishes().loudestDba())
                 .filter(OptionalDouble::isPresent)
                 .ifPresent(wish -> picture.wish(wish.getAsDouble()));
+        picture.row(0, today(plan), plan.today().dba(), false);
+        picture.row(1, "planned", plan.planned().dba(), true);
     }
 
     private static String today(Plan plan) {
@@ -80,12 +80,21 @@ public final class NoisePicture {
             ink.draw(bar, ink.palette().softInk(), 0.8);
         }
         String figure = ink.look().quantities().show(dba.getAsDouble(), Dimension.SOUND_LEVEL);
+        ground(end + ink.px(1), middle, ink.width(figure, ink.type().drawingName()));
         ink.text(
                 figure,
                 end + ink.px(6),
                 baseline,
                 ink.type().drawingName(),
                 ink.palette().ink());
+    }
+
+    /** The wish's line stops where a figure stands. */
+    private void ground(double left, double middle, double wide) {
+        double high = ink.px(16);
+        ink.fill(
+                new Rectangle2D.Double(left, middle - high / 2, wide + ink.px(8), high),
+                ink.palette().sheet());
     }
 
     private double barX(double dba) {

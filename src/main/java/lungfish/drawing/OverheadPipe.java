@@ -10,10 +10,10 @@ import lungfish.room.Run;
 /** Pipes often run over racks: keeps the outlets' marks from under them. */
 final class OverheadPipe {
     /** Places across a strip, the best first: its middle, and two that still lie inside it. */
-    private static final double[] SHARES = {0.5, 0.72, 0.28};
+    private static final double[] SHARES = {0.5, 0.8, 0.2};
 
     /** A mark nearer than this to a pipe's middle line would be read as a bubble in it. */
-    private static final double CLEAR_M = 0.055;
+    private static final double CLEAR_M = 0.09;
 
     private final List<Run> runs;
 

@@ -36,7 +36,7 @@ final class PipePainter {
     }
 
     private static Stroke stroke(double widthPx, Ink ink) {
-        return new BasicStroke((float) ink.px(widthPx), BasicStroke.CAP_SQUARE, BasicStroke.JOIN_ROUND);
+        return new BasicStroke((float) ink.mark(widthPx), BasicStroke.CAP_SQUARE, BasicStroke.JOIN_ROUND);
     }
 
     private static Path2D path(Run run, Viewport view) {

@@ -1,6 +1,7 @@
 package lungfish.drawing;
 
 import java.awt.Color;
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import lungfish.room.Rack;
@@ -39,7 +40,7 @@ public final class RackPainter {
 
     private void floor() {
         double y = ink.view().yPx(0);
-        double over = ink.view().lengthPx(0.1);
+        double over = ink.px(8);
         ink.line(
                 ink.view().xPx(0) - over,
                 y,
@@ -99,16 +100,36 @@ public final class RackPainter {
         return new java.awt.geom.Line2D.Double(water.getX(), water.getY(), water.getMaxX(), water.getY());
     }
 
+    /** In the upper left of the water, word under word, left of the first airline. */
     private void name(Tank tank, Rectangle2D water) {
-        String name = ink.fitting(
-                tank.name(), water.getWidth() - ink.px(8), ink.type().drawing());
-        if (water.getHeight() > ink.px(34)) {
-            ink.textAround(
-                    name,
-                    water.getCenterX(),
-                    water.getMaxY() - ink.px(6),
-                    ink.type().drawing(),
-                    ink.palette().ink());
+        Font font = ink.type().drawing();
+        double share = 1.0 / (tank.outlets().size() + 1);
+        double roomPx = water.getWidth() * share - ink.px(14);
+        double baseline = water.getY() + ink.px(15);
+        String line = "";
+        for (String word : tank.name().split(" ", -1)) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (ink.width(longer, font) > roomPx && !line.isEmpty()) {
+                baseline = write(line, water, baseline, roomPx);
+                longer = word;
+            }
+            line = longer;
         }
+        write(line, water, baseline, roomPx);
+    }
+
+    private double write(String line, Rectangle2D water, double baseline, double roomPx) {
+        Font font = ink.type().drawing();
+        if (baseline < water.getMaxY() - ink.px(3)) {
+            ink.text(
+                    ink.fitting(line, roomPx, font),
+                    water.getX() + ink.px(6),
+                    baseline,
+                    font,
+                    scene.rack().isPlanned()
+                            ? ink.palette().planned()
+                            : ink.palette().ink());
+        }
+        return baseline + ink.height(font);
     }
 }

@@ -10,8 +10,7 @@ import lungfish.drawing.SceneParts.OutletPart;
 import lungfish.drawing.SceneParts.RackPart;
 import lungfish.quantity.Dimension;
 import lungfish.room.Blower;
-import lungfish.room.Point;
-import lungfish.room.Run;
+import lungfish.room.Rack;
 
 /** Writes the names on a room: the index outlet's first, then racks, machines and the listener, each where it is free. */
 final class RoomLabels {
@@ -19,118 +18,36 @@ final class RoomLabels {
 
     private final RoomScene scene;
     private final Ink ink;
-    private final LabelSpots spots = new LabelSpots();
+    private final LabelSpots spots;
 
     private RoomLabels(RoomScene scene, Ink ink) {
         this.scene = scene;
         this.ink = ink;
+        this.spots = TakenGround.of(scene, ink);
     }
 
     static void paint(RoomScene scene, Ink ink) {
         RoomLabels labels = new RoomLabels(scene, ink);
-        labels.takeWhatIsDrawn();
         labels.scene.blowers().stream()
                 .filter(blower -> blower.blower().role() != Blower.Role.TODAY)
+                .filter(blower -> !ink.isSmall() || blower.blower().role() == Blower.Role.PLANNED)
                 .forEach(labels::blower);
         labels.listener();
         labels.scene.racks().forEach(labels::rack);
         labels.index();
     }
 
-    private void takeWhatIsDrawn() {
-        scene.racks().forEach(rack -> spots.take(ink.view().px(rack.outlineM()), 1));
-        scene.room().runs().forEach(this::take);
-        scene.taps()
-                .forEach(tap -> spots.take(
-                        around(
-                                ink.view().xPx(tap.xM()) + ink.px(10) * tap.towardsX(),
-                                ink.view().yPx(tap.yM()) + ink.px(10) * tap.towardsY(),
-                                ink.px(8)),
-                        0.6));
-        scene.blowers().forEach(blower -> spots.take(BlowerPainter.boxPx(blower, ink), 3));
-        scene.gangs()
-                .forEach(gang ->
-                        spots.take(around(ink.view().xPx(gang.xM()), ink.view().yPx(gang.yM()), ink.px(6)), 1));
-        scene.room()
-                .shell()
-                .walls()
-                .forEach(wall -> spots.take(
-                        between(
-                                ink.view().px(wall.fromXM(), wall.fromYM()).getX(),
-                                ink.view().px(wall.fromXM(), wall.fromYM()).getY(),
-                                ink.view().px(wall.toXM(), wall.toYM()).getX(),
-                                ink.view().px(wall.toXM(), wall.toYM()).getY(),
-                                ink.px(2)),
-                        2));
-        takeOuterWalls();
-        scene.room()
-                .listener()
-                .ifPresent(ear -> spots.take(
-                        around(
-                                ink.view().xPx(ear.place().xM()),
-                                ink.view().yPx(ear.place().yM()),
-                                ink.px(14)),
-                        3));
-    }
-
-    private void takeOuterWalls() {
-        Rectangle2D room = ink.view()
-                .px(new Rectangle2D.Double(
-                        0,
-                        0,
-                        scene.room().shell().lengthM(),
-                        scene.room().shell().widthM()));
-        double x = room.getX();
-        double y = room.getY();
-        spots.take(between(x, y, room.getMaxX(), y, ink.px(3)), 2);
-        spots.take(between(x, room.getMaxY(), room.getMaxX(), room.getMaxY(), ink.px(3)), 2);
-        spots.take(between(x, y, x, room.getMaxY(), ink.px(3)), 2);
-        spots.take(between(room.getMaxX(), y, room.getMaxX(), room.getMaxY(), ink.px(3)), 2);
-    }
-
-    private void take(Run run) {
-        List<Point> corners = run.corners();
-        for (int i = 1; i < corners.size(); i++) {
-            Point from = corners.get(i - 1);
-            Point to = corners.get(i);
-            spots.take(
-                    between(
-                            ink.view().xPx(from.xM()),
-                            ink.view().yPx(from.yM()),
-                            ink.view().xPx(to.xM()),
-                            ink.view().yPx(to.yM()),
-                            ink.px(6)),
-                    1.5);
-        }
-    }
-
-    private static Rectangle2D between(double x1, double y1, double x2, double y2, double by) {
-        Rectangle2D.Double box = new Rectangle2D.Double(x1, y1, 0, 0);
-        box.add(x2, y2);
-        return Marks.outset(box, by);
-    }
-
-    private static Rectangle2D around(double x, double y, double by) {
-        return new Rectangle2D.Double(x - by, y - by, 2 * by, 2 * by);
-    }
-
     private void rack(RackPart rack) {
         Font font = ink.type().drawingName();
         Rectangle2D box = ink.view().px(rack.outlineM());
         double most = Math.max(box.getWidth(), rack.across() ? 0 : ink.px(80));
-        String name = ink.fitting(rack.rack().name(), most, font);
-        if (name.isEmpty()) {
-            name = rack.rack().id().text();
-        }
-        String text = rack.rack().isPlanned() ? ink.fitting(name + ", planned", most, font) : name;
+        String full = rack.rack().name();
+        String name = ink.width(full, font) <= most ? full : rack.rack().id().text();
+        String text = rack.rack().isPlanned() ? name + ", planned" : name;
         Color colour = rack.rack().isPlanned()
                 ? ink.palette().planned()
                 : ink.palette().ink();
-        write(
-                text.isEmpty() ? name : text,
-                beside(box, text, font, rack.rack().turn() != lungfish.room.Rack.Turn.HALF),
-                font,
-                colour);
+        write(text, beside(box, text, font, rack.rack().turn() != Rack.Turn.HALF), font, colour);
     }
 
     /** Below and above, at both ends and in the middle; then left and right. */
@@ -140,7 +57,10 @@ final class RoomLabels {
         double gap = ink.px(GAP_PX);
         double below = box.getMaxY() + gap;
         double above = box.getY() - gap - high;
-        double[] rows = belowFirst ? new double[] {below, above} : new double[] {above, below};
+        double further = ink.mark(PipePainter.BORE_PX + 12);
+        double[] rows = belowFirst
+                ? new double[] {below, above, below + further, above - further}
+                : new double[] {above, below, above - further, below + further};
         List<Rectangle2D> candidates = new ArrayList<>();
         for (double y : rows) {
             for (double x : new double[] {box.getX(), box.getMaxX() - wide, box.getCenterX() - wide / 2}) {
@@ -181,10 +101,10 @@ final class RoomLabels {
         scene.room().listener().ifPresent(ear -> {
             Font font = ink.type().drawing();
             String text = ink.fitting(ear.name(), ink.px(140), font);
-            Rectangle2D head = around(
+            Rectangle2D head = TakenGround.around(
                     ink.view().xPx(ear.place().xM()),
                     ink.view().yPx(ear.place().yM()),
-                    ink.px(ListenerPainter.HEAD_PX + 3));
+                    ink.px(ListenerPainter.HEAD_PX + 7));
             write(text, middlesFirst(head, text, font), font, ink.palette().softInk());
         });
     }

@@ -1,6 +1,7 @@
 package lungfish.drawing;
 
 import java.awt.Graphics2D;
+import java.awt.Shape;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,7 +12,7 @@ import lungfish.quantity.Dimension;
 public final class RoomSheet {
     private static final double MARGIN_PX = 24;
     private static final double TITLE_PX = 60;
-    private static final double RULER_PX = 26;
+    private static final double RULER_PX = 36;
 
     private RoomSheet() {}
 
@@ -26,10 +27,13 @@ public final class RoomSheet {
                 inside.getX() + ink.px(RULER_PX),
                 inside.getY() + ink.px(TITLE_PX + RULER_PX),
                 inside.getWidth() - ink.px(2 * RULER_PX),
-                inside.getHeight() - ink.px(TITLE_PX + RULER_PX + 20) - legendHigh);
+                inside.getHeight() - ink.px(TITLE_PX + 2 * RULER_PX) - legendHigh);
         Viewport view = Viewport.fit(scene.boundsM(), drawing);
         RulerPainter.paint(scene, inside, view, look, g);
+        Shape before = g.getClip();
+        g.clip(Marks.outset(drawing, ink.px(RULER_PX))); // labels keep off title and legend
         RoomPainter.paint(scene, view, marked, look, g);
+        g.setClip(before);
         LegendPainter.paint(
                 scene,
                 new Rectangle2D.Double(inside.getX(), inside.getMaxY() - legendHigh, inside.getWidth(), legendHigh),

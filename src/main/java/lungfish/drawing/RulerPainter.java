@@ -6,6 +6,10 @@ import java.awt.geom.Rectangle2D;
 
 /** Paints the rulers above and left of a room, in the reader's units; they stay in sight however far one zooms in. */
 public final class RulerPainter {
+    /** From the room to the ruler, and to the far side of its figures. */
+    static final double GAP_PX = 16;
+
+    static final double BAND_PX = 36;
     private static final double APART_PX = 88;
     private static final double TICK_PX = 4;
 
@@ -16,8 +20,8 @@ public final class RulerPainter {
         Ink ink = new Ink(look, view, g);
         Rectangle2D bounds = scene.boundsM();
         GridSteps steps = GridSteps.apart(ink.px(APART_PX), view, look);
-        double top = Math.max(area.getY() + ink.px(20), view.yPx(bounds.getY()) - ink.px(10));
-        double left = Math.max(area.getX() + ink.px(12), view.xPx(bounds.getX()) - ink.px(10));
+        double top = Math.max(area.getY() + ink.px(20), view.yPx(bounds.getY()) - ink.px(GAP_PX));
+        double left = Math.max(area.getX() + ink.px(20), view.xPx(bounds.getX()) - ink.px(GAP_PX));
         across(steps, scene.room().shell().lengthM(), top, ink, area);
         down(steps, scene.room().shell().widthM(), left, ink, area);
     }
