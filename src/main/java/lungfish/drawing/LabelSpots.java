@@ -34,7 +34,7 @@ final class LabelSpots {
                 least = cost;
             }
         }
-        take(best, 3);
+        take(best, 6);
         return best;
     }
 

@@ -10,6 +10,7 @@ final class LeaderPainter {
     private static final double FARTHEST_PX = 190;
     private static final double STEP_PX = 12;
     private static final double SHELF_PX = 14;
+    private static final int SAMPLES = 8;
 
     private final Ink ink;
     private final LabelSpots spots;
@@ -48,7 +49,7 @@ final class LeaderPainter {
         for (double reach = NEAREST_PX; reach <= FARTHEST_PX; reach += STEP_PX) {
             for (int degrees = 30; degrees < 360; degrees += 30) {
                 Lead lead = lead(x, y, ink.px(reach), Math.toRadians(degrees), wide, high);
-                double cost = 20 * cost(lead) + ink.px(reach);
+                double cost = 20 * cost(lead) + crossed(x, y, lead) + ink.px(reach);
                 if (degrees % 180 != 0 && cost < least) {
                     best = lead;
                     least = cost;
@@ -60,6 +61,18 @@ final class LeaderPainter {
 
     private double cost(Lead lead) {
         return spots.cost(Marks.outset(lead.label(), ink.px(3)));
+    }
+
+    /** What the line runs over: a little matters, a name more than a rack. */
+    private double crossed(double x, double y, Lead lead) {
+        double sum = 0;
+        for (int i = 1; i <= SAMPLES; i++) {
+            double share = (double) i / SAMPLES;
+            double atX = x + share * (lead.bendX() - x);
+            double atY = y + share * (lead.bendY() - y);
+            sum += 0.5 * spots.cost(TakenGround.around(atX, atY, ink.px(2)));
+        }
+        return sum;
     }
 
     private Lead lead(double x, double y, double reach, double angle, double wide, double high) {

@@ -12,6 +12,7 @@ import lungfish.room.Tank;
 public final class RackPainter {
     private static final double BOARD_M = 0.03;
     private static final double POST_M = 0.04;
+    private static final double NARROW_PX = 44;
 
     private final RackScene scene;
     private final Marked marked;
@@ -105,6 +106,10 @@ public final class RackPainter {
         Font font = ink.type().drawing();
         double share = 1.0 / (tank.outlets().size() + 1);
         double roomPx = water.getWidth() * share - ink.px(14);
+        if (roomPx < ink.px(NARROW_PX)) {
+            nameBelow(tank, water);
+            return;
+        }
         double baseline = water.getY() + ink.px(15);
         String line = "";
         for (String word : tank.name().split(" ", -1)) {
@@ -116,6 +121,14 @@ public final class RackPainter {
             line = longer;
         }
         write(line, water, baseline, roomPx);
+    }
+
+    /** A narrow tank has its name under the board that it stands on. */
+    private void nameBelow(Tank tank, Rectangle2D water) {
+        Font font = ink.type().drawing();
+        double baseline = water.getMaxY() + ink.view().lengthPx(BOARD_M) + ink.px(13);
+        String name = ink.fitting(tank.name(), water.getWidth(), font);
+        ink.textAround(name, water.getCenterX(), baseline, font, ink.palette().softInk());
     }
 
     private double write(String line, Rectangle2D water, double baseline, double roomPx) {

@@ -33,8 +33,13 @@ final class RoomLabels {
                 .filter(blower -> !ink.isSmall() || blower.blower().role() == Blower.Role.PLANNED)
                 .forEach(labels::blower);
         labels.listener();
+        if (ink.isSmall()) {
+            labels.index(); // where room is short, names make way for the one thing to look at
+        }
         labels.scene.racks().forEach(labels::rack);
-        labels.index();
+        if (!ink.isSmall()) {
+            labels.index();
+        }
     }
 
     private void rack(RackPart rack) {
@@ -47,7 +52,13 @@ final class RoomLabels {
         Color colour = rack.rack().isPlanned()
                 ? ink.palette().planned()
                 : ink.palette().ink();
-        write(text, beside(box, text, font, rack.rack().turn() != Rack.Turn.HALF), font, colour);
+        write(text, rackSpots(rack, box, text, font), font, colour);
+    }
+
+    /** In front of the rack first; in a small room in the middle, so that each name keeps to its rack. */
+    private List<Rectangle2D> rackSpots(RackPart rack, Rectangle2D box, String text, Font font) {
+        boolean belowFirst = rack.rack().turn() != Rack.Turn.HALF;
+        return ink.isSmall() ? middlesFirst(box, text, font, belowFirst) : beside(box, text, font, belowFirst);
     }
 
     /** Below and above, at both ends and in the middle; then left and right. */
@@ -105,12 +116,16 @@ final class RoomLabels {
                     ink.view().xPx(ear.place().xM()),
                     ink.view().yPx(ear.place().yM()),
                     ink.px(ListenerPainter.HEAD_PX + 7));
-            write(text, middlesFirst(head, text, font), font, ink.palette().softInk());
+            write(
+                    text,
+                    middlesFirst(head, text, font, true),
+                    font,
+                    ink.palette().softInk());
         });
     }
 
-    private List<Rectangle2D> middlesFirst(Rectangle2D box, String text, Font font) {
-        List<Rectangle2D> all = beside(box, text, font, true);
+    private List<Rectangle2D> middlesFirst(Rectangle2D box, String text, Font font, boolean belowFirst) {
+        List<Rectangle2D> all = beside(box, text, font, belowFirst);
         List<Rectangle2D> sorted = new ArrayList<>(List.of(all.get(2), all.get(5)));
         sorted.addAll(all);
         return sorted;

@@ -32,7 +32,7 @@ final class TakenGround {
 
     private void takeWhatIsDrawn() {
         takeRulers();
-        scene.racks().forEach(rack -> spots.take(ink.view().px(rack.outlineM()), 1));
+        scene.racks().forEach(rack -> spots.take(ink.view().px(rack.outlineM()), 3));
         scene.room().runs().forEach(this::take);
         scene.taps()
                 .forEach(tap -> spots.take(
