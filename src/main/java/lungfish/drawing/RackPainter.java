@@ -12,7 +12,7 @@ import lungfish.room.Tank;
 public final class RackPainter {
     private static final double BOARD_M = 0.03;
     private static final double POST_M = 0.04;
-    private static final double NARROW_PX = 44;
+    private static final double NARROW_PX = 64;
 
     private final RackScene scene;
     private final Marked marked;
