@@ -9,7 +9,6 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.ListCellRenderer;
-import javax.swing.UIManager;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
 import lungfish.quantity.Dimension;
@@ -55,10 +54,7 @@ final class CandidateCell extends JPanel implements ListCellRenderer<Candidate> 
         dress(breaks, breaks(candidate), type.body(), palette.accent());
         breaks.setVisible(!candidate.fits());
         setBackground(isSelected ? palette.accentSoft() : palette.sheet());
-        setBorder(
-                hasFocus
-                        ? UIManager.getBorder("List.focusCellHighlightBorder")
-                        : BorderFactory.createEmptyBorder(1, 1, 1, 1));
+        setBorder(BorderFactory.createLineBorder(hasFocus ? palette.air() : getBackground(), view.px(1)));
         getAccessibleContext()
                 .setAccessibleName(
                         String.join(". ", name.getText(), verdict.getText(), runs.getText(), breaks.getText()));

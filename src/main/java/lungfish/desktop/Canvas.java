@@ -146,7 +146,7 @@ abstract class Canvas extends JComponent {
         paintDrawing(viewport(), g);
         if (isFocusOwner()) {
             g.setColor(view.look().palette().air());
-            g.drawRect(1, 1, getWidth() - 3, getHeight() - 3);
+            g.drawRoundRect(0, 0, getWidth() - 1, getHeight() - 1, view.px(12), view.px(12));
         }
         g.dispose();
     }

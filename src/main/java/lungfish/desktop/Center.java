@@ -19,8 +19,11 @@ final class Center extends Sheet {
     private final RoomCanvas room;
     private @Nullable RackCanvas rack;
 
-    Center(View view) {
-        super(view, new MigLayout("insets 8 12 10 12, fill, wrap 1, gap 0 2", "[grow, fill]", "[][grow, fill]"));
+    Center(View view, WindowFiles files) {
+        super(
+                view,
+                new MigLayout(
+                        "insets 8 12 10 12, fill, wrap 1, hidemode 3, gap 0 2", "[grow, fill]", "[][][grow, fill]"));
         this.view = view;
         this.telling = Line.reason(view);
         this.room = new RoomCanvas(view, this::openRack);
@@ -29,8 +32,9 @@ final class Center extends Sheet {
         back.addActionListener(event -> closeRack());
         middle.setOpaque(false);
         middle.add(room);
-        add(head());
-        add(middle, "grow, hmin 0");
+        add(head(), "cell 0 0");
+        add(new Invitation(view, files), "cell 0 1, growx");
+        add(middle, "cell 0 2, grow, hmin 0");
         view.onMark(this::tell);
         view.onChange(this::changed);
     }
@@ -49,7 +53,7 @@ final class Center extends Sheet {
     private static JButton button(String text, String help, Runnable does) {
         JButton button = new JButton(text);
         button.putClientProperty("JButton.buttonType", "borderless");
-        button.putClientProperty("JButton.minimumWidth", 28);
+        button.putClientProperty("JComponent.minimumWidth", 28);
         button.setToolTipText(help);
         button.getAccessibleContext().setAccessibleName(help);
         button.addActionListener(event -> does.run());
@@ -112,7 +116,7 @@ final class Center extends Sheet {
 
     private void tell() {
         String idle = view.desk().room().seats().isEmpty()
-                ? "This room has no outlets yet: open a room file, or look at a demo room (File menu)"
+                ? ""
                 : "Click chooses · double click opens a rack · wheel zooms · drag pans";
         telling.setText(view.marked()
                 .hovered()

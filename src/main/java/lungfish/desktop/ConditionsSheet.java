@@ -45,7 +45,10 @@ final class ConditionsSheet extends SideSheet {
     private QuantityField field(
             String name, Dimension dimension, Supplier<OptionalDouble> now, Consumer<OptionalDouble> typed) {
         Paragraph trouble = new Paragraph(view(), Type::body, Palette::accent, this::innerPx);
-        QuantityField field = new QuantityField(view(), dimension, now, typed, trouble::setText);
+        QuantityField field = new QuantityField(view(), dimension, now, typed, said -> {
+            trouble.setText(said);
+            trouble.setVisible(!said.isEmpty());
+        });
         JLabel label = Line.title(view(), name);
         label.setLabelFor(field);
         field.getAccessibleContext().setAccessibleName(name);

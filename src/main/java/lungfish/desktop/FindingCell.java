@@ -14,7 +14,6 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.ListCellRenderer;
-import javax.swing.UIManager;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
 import lungfish.reason.Finding;
@@ -57,10 +56,7 @@ final class FindingCell extends JPanel implements ListCellRenderer<Finding> {
         mend.setForeground(palette.softInk());
         mend.setText(view.sentences().mend(finding));
         setBackground(isSelected ? palette.accentSoft() : palette.sheet());
-        setBorder(
-                hasFocus
-                        ? UIManager.getBorder("List.focusCellHighlightBorder")
-                        : BorderFactory.createEmptyBorder(1, 1, 1, 1));
+        setBorder(BorderFactory.createLineBorder(hasFocus ? palette.air() : getBackground(), view.px(1)));
         getAccessibleContext().setAccessibleName(word.getText() + ": " + says.getText() + " " + mend.getText());
         return this;
     }

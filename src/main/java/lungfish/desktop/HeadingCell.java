@@ -12,7 +12,7 @@ import javax.swing.table.TableCellRenderer;
 
 /** The heading of a column: set as the cells below it are, with an arrow where the table is sorted by it. */
 final class HeadingCell implements TableCellRenderer {
-    private static final int SIDE = 8;
+    private static final int SIDE = 6;
 
     private final View view;
     private final OutletColumn column;
@@ -32,6 +32,7 @@ final class HeadingCell implements TableCellRenderer {
         text.setFont(view.look().type().label());
         text.setForeground(view.look().palette().softInk());
         text.setBackground(view.look().palette().sheet());
+        text.setToolTipText(column.help());
         text.setOpaque(true);
         text.setBorder(BorderFactory.createCompoundBorder(
                 BorderFactory.createMatteBorder(

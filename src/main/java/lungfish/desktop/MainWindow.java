@@ -41,6 +41,7 @@ final class MainWindow extends JFrame {
                 pane.center().canvas().requestFocusInWindow();
             }
         });
+        setIconImages(WindowIcon.sizes());
         setMinimumSize(LEAST);
         takeSize();
         pane.view().onChange(this::tell);

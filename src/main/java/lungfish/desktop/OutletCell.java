@@ -15,7 +15,7 @@ import lungfish.drawing.StateMark;
 
 /** One cell of the outlets table: figures to the right, the state as its shape and its word. */
 final class OutletCell extends DefaultTableCellRenderer {
-    private static final int SIDE = 8;
+    private static final int SIDE = 6;
 
     private final transient View view;
     private final OutletColumn column;

@@ -12,38 +12,37 @@ import lungfish.quantity.Quantities;
 /** The columns of the outlets table: what each says, and by what it sorts. */
 final class OutletColumn {
     static final OutletColumn STATE =
-            new OutletColumn("State", 100, row -> row.state().word(), Comparator.comparing(OutletRow::state));
+            new OutletColumn("State", 104, row -> row.state().word(), Comparator.comparing(OutletRow::state));
     static final OutletColumn OUTLET =
-            new OutletColumn("Outlet", 76, row -> row.need().id().text());
+            new OutletColumn("Outlet", 72, row -> row.need().id().text());
     static final OutletColumn TANK =
-            new OutletColumn("Tank", 140, row -> row.need().seat().tank().name());
+            new OutletColumn("Tank", 120, row -> row.need().seat().tank().name());
     static final OutletColumn DEVICE =
-            new OutletColumn("Device", 150, row -> row.need().device().name());
+            new OutletColumn("Device", 130, row -> row.need().device().name());
     static final OutletColumn DEPTH = new OutletColumn(
             "Depth",
-            74,
+            66,
             Dimension.DEPTH,
             row -> OptionalDouble.of(row.need().depthM().si()));
     static final OutletColumn TARGET = new OutletColumn(
             "Target",
-            90,
+            82,
             Dimension.AIR_FLOW,
             row -> OptionalDouble.of(row.need().targetM3PerS().si()));
-    static final OutletColumn GETS = new OutletColumn("Gets", 90, Dimension.AIR_FLOW, OutletRow::getsM3PerS);
+    static final OutletColumn GETS = new OutletColumn("Gets", 82, Dimension.AIR_FLOW, OutletRow::getsM3PerS);
     static final OutletColumn MOST = new OutletColumn(
-            "At most", 90, Dimension.AIR_FLOW, row -> row.need().mostM3PerS());
-    static final OutletColumn SPARE = new OutletColumn("Spare", 90, Dimension.PRESSURE, OutletRow::sparePa);
-    static final OutletColumn VALVE = new OutletColumn("Valve", 62, Dimension.SHARE, OutletRow::opening);
+            "At most", 82, Dimension.AIR_FLOW, row -> row.need().mostM3PerS());
+    static final OutletColumn SPARE = new OutletColumn("Spare", 78, Dimension.PRESSURE, OutletRow::sparePa);
+    static final OutletColumn VALVE = new OutletColumn("Valve", 54, Dimension.SHARE, OutletRow::opening);
     static final OutletColumn JAR = new OutletColumn(
-            "Fills a jar in",
-            96,
-            Dimension.DURATION,
-            row -> OptionalDouble.of(row.outlet().jarS()));
-    static final OutletColumn USE = new OutletColumn("Use", 92, OutletRow::use);
+            "Jar", 56, Dimension.DURATION, row -> OptionalDouble.of(row.outlet().jarS()));
+    static final OutletColumn USE = new OutletColumn("Use", 78, OutletRow::use);
 
     /** From left to right. */
     static final List<OutletColumn> ALL =
             List.of(STATE, OUTLET, TANK, DEVICE, DEPTH, TARGET, GETS, MOST, SPARE, VALVE, JAR, USE);
+
+    private static final int LEAST_WORDS = 92;
 
     private final String heading;
     private final int width;
@@ -87,6 +86,27 @@ final class OutletColumn {
     /** Whether it is set at the right, as figures are. */
     boolean isFigure() {
         return figure;
+    }
+
+    /** What the heading means, for those who ask. */
+    String help() {
+        return switch (heading) {
+            case "State" -> "How it stands against its target";
+            case "Depth" -> "Of the air release below the water line";
+            case "Target" -> "Free air that it should get";
+            case "Gets" -> "Free air that it gets, with the valves as said above";
+            case "At most" -> "What the device, or what lives there, bears";
+            case "Spare" -> "Pressure that its valve burns at the tap";
+            case "Valve" -> "How far it is open";
+            case "Jar" -> "Time in which the target fills your inverted jar";
+            case "Use" -> "Always on, or sometimes";
+            default -> heading;
+        };
+    }
+
+    /** How narrow it may become: figures and states are never cut, long names may be. */
+    int leastWidth() {
+        return this == TANK || this == DEVICE ? LEAST_WORDS : width;
     }
 
     String says(OutletRow row, Quantities quantities) {

@@ -42,10 +42,10 @@ final class OutletsTable extends JTable {
         view.onMark(this::follow);
     }
 
-    /** Wider than it likes to be where there is room; where there is not, it scrolls. */
+    /** As wide as the sheet while no figure is cut; beyond that it scrolls. */
     @Override
     public boolean getScrollableTracksViewportWidth() {
-        return getParent() != null && getPreferredSize().width < getParent().getWidth();
+        return getParent() != null && getMinimumSize().width <= getParent().getWidth();
     }
 
     private void columns() {
@@ -77,6 +77,7 @@ final class OutletsTable extends JTable {
         List<OutletColumn> all = OutletColumn.ALL;
         for (int i = 0; i < all.size(); i++) {
             getColumnModel().getColumn(i).setPreferredWidth(view.px(all.get(i).width())); // columns stay in their order
+            getColumnModel().getColumn(i).setMinWidth(view.px(all.get(i).leastWidth()));
         }
         follow();
     }

@@ -7,6 +7,7 @@ import java.util.function.Function;
 import java.util.function.IntSupplier;
 import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
+import javax.swing.text.DefaultCaret;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
 
@@ -28,6 +29,7 @@ final class Paragraph extends JTextArea {
         setLineWrap(true);
         setWrapStyleWord(true);
         setBorder(BorderFactory.createEmptyBorder());
+        ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE); // a text that is set scrolls nothing
         view.follow(this, this::dress);
     }
 

@@ -18,7 +18,7 @@ final class Pictures {
         return switch (subject) {
             case DUTY ->
                 new Picture(
-                        (plan, width) -> view.px(CURVE_HEIGHT),
+                        (plan, width) -> plan.duty().isPresent() ? view.px(CURVE_HEIGHT) : 0,
                         (plan, area, g) -> CurvePicture.paint(plan, area, view.look(), g));
             case HEADROOM ->
                 new Picture(
@@ -26,13 +26,17 @@ final class Pictures {
                         (plan, area, g) -> HeadroomPicture.paint(plan, area, view.look(), g));
             case NOISE ->
                 new Picture(
-                        (plan, width) -> NoisePicture.height(view.look()),
+                        (plan, width) -> isHeard(plan) ? NoisePicture.height(view.look()) : 0,
                         (plan, area, g) -> NoisePicture.paint(plan, area, view.look(), g));
             case BACKUP ->
                 new Picture(
                         (plan, width) -> plan.backup().isPresent() ? BackupPicture.height(view.look()) : 0,
                         (plan, area, g) -> BackupPicture.paint(plan, area, view.look(), g));
         };
+    }
+
+    private static boolean isHeard(Plan plan) {
+        return plan.today().dba().isPresent() || plan.planned().dba().isPresent();
     }
 
     private interface Height {

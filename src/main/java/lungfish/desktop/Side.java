@@ -16,12 +16,14 @@ import org.jspecify.annotations.Nullable;
 final class Side extends JPanel {
     private static final String PANELS = "panels";
     private static final String SHEET = "sheet";
-    private static final int WIDTH = 360;
+    /** A scroll bar stands beside the panels when they are longer than the window. */
+    private static final int BAR = 12;
 
     private final transient View view;
     private final CardLayout cards = new CardLayout();
     private final JPanel over = new JPanel(new java.awt.BorderLayout());
     private final SidePanel firstPanel;
+    private transient Runnable opened = () -> {};
     private @Nullable SideSheet open;
     private @Nullable Component cameFrom;
 
@@ -39,14 +41,14 @@ final class Side extends JPanel {
         view.onChange(this::revalidate);
     }
 
-    /** How wide the column is: at large text never more than it takes to leave the room its share. */
-    static int widthPx(View view) {
-        return view.px(WIDTH);
+    /** How wide the panels are: they leave room for a scroll bar. */
+    static int panelPx(View view) {
+        return view.sidePx() - view.px(BAR);
     }
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(widthPx(view), 0);
+        return new Dimension(view.sidePx(), 0);
     }
 
     @Override
@@ -77,6 +79,15 @@ final class Side extends JPanel {
         open(new WhySheet(view, this, subject));
     }
 
+    /** Runs once a sheet is open: at once where one is. */
+    void whenOpened(Runnable then) {
+        if (open != null) {
+            then.run();
+        } else {
+            opened = then;
+        }
+    }
+
     /** Shows a sheet over the panels; the focus goes into it, and back when it closes. */
     void open(SideSheet sheet) {
         if (open == null) {
@@ -88,6 +99,8 @@ final class Side extends JPanel {
         cards.show(this, SHEET);
         over.revalidate();
         sheet.takeFocus();
+        opened.run();
+        opened = () -> {};
     }
 
     boolean isSheetOpen() {

@@ -41,7 +41,7 @@ final class SidePanel extends Sheet {
         this.subject = subject;
         this.picture = picture;
         this.title = Line.title(view, "");
-        this.reason = new Paragraph(view, Type::body, Palette::softInk, () -> Side.widthPx(view) - 2 * view.px(PAD));
+        this.reason = new Paragraph(view, Type::body, Palette::softInk, () -> Side.panelPx(view) - 2 * view.px(PAD));
         headline.setName(subject.name());
         headline.setHorizontalAlignment(SwingConstants.LEADING);
         headline.putClientProperty("JButton.buttonType", "borderless");
@@ -59,7 +59,7 @@ final class SidePanel extends Sheet {
         String pad = "gapleft " + view.px(PAD) + ", gapright " + view.px(PAD);
         removeAll();
         add(title, pad + ", gaptop " + view.px(12));
-        add(headline, "gapleft " + view.px(PAD - 4) + ", gaptop " + view.px(2) + ", growx, wmin 0");
+        add(headline, "gapleft " + view.px(PAD) + ", gaptop " + view.px(2) + ", growx, wmin 0");
         add(reason, pad + ", gaptop " + view.px(2));
         add(canvas, pad + ", gaptop " + view.px(8) + ", gapbottom " + view.px(12) + ", growy");
     }
@@ -90,7 +90,7 @@ final class SidePanel extends Sheet {
     private final class Canvas extends JComponent {
         @Override
         public Dimension getPreferredSize() {
-            int width = Side.widthPx(view) - 2 * view.px(PAD);
+            int width = Side.panelPx(view) - 2 * view.px(PAD);
             return new Dimension(
                     width,
                     view.plan()
@@ -111,7 +111,7 @@ final class SidePanel extends Sheet {
                 g.setComposite(java.awt.AlphaComposite.SrcOver.derive(0.4f));
             }
             Rectangle2D area = new Rectangle2D.Double(0, 0, getWidth(), getHeight());
-            view.plan().ifPresent(plan -> picture.paint(plan, area, g));
+            view.plan().filter(plan -> getHeight() > 0).ifPresent(plan -> picture.paint(plan, area, g));
             g.dispose();
         }
     }

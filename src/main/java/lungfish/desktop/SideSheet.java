@@ -49,7 +49,7 @@ abstract class SideSheet extends Sheet {
 
     /** How wide text in the sheet may be. */
     final int innerPx() {
-        return Side.widthPx(view) - 2 * view.px(PAD) - 12; // a scroll bar stands there when the sheet is long
+        return Side.panelPx(view) - 2 * view.px(PAD);
     }
 
     /** Takes the focus to where one begins. */

@@ -11,7 +11,7 @@ final class Stack extends JPanel implements Scrollable {
     private static final int STEP_PX = 24;
 
     Stack() {
-        super(new MigLayout("insets 0, fillx, wrap 1, gap 0 10", "[grow, fill]"));
+        super(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gap 0 10", "[grow, fill]"));
         setOpaque(false);
     }
 

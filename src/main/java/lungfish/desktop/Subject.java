@@ -2,7 +2,6 @@ package lungfish.desktop;
 
 import java.awt.event.KeyEvent;
 import java.util.List;
-import java.util.Set;
 import lungfish.plan.Plan;
 import lungfish.reason.Why;
 
@@ -30,27 +29,28 @@ enum Subject {
         return key;
     }
 
-    private Set<String> figures() {
+    /** That of the headline first. */
+    private List<String> figures() {
         return switch (this) {
             case DUTY ->
-                Set.of(
-                        "air the room needs",
+                List.of(
                         "pressure the room needs",
+                        "air the room needs",
                         "pressure where the blower runs",
                         "air the blower gives there",
                         "air leaving the blower, hot end");
-            case HEADROOM -> Set.of("more outlets", "air left at the pressure the room needs");
+            case HEADROOM -> List.of("more outlets", "air left at the pressure the room needs");
             case NOISE ->
-                Set.of("level of the planned blower at the listener", "level of today's pumps at the listener");
-            case BACKUP -> Set.of("runtime of the battery");
+                List.of("level of the planned blower at the listener", "level of today's pumps at the listener");
+            case BACKUP -> List.of("runtime of the battery");
         };
     }
 
-    /** Why its figures are what they are, in the order of the plan. */
+    /** Why its figures are what they are. */
     List<Why> whys(Plan plan) {
-        Set<String> figures = figures();
-        return plan.whys().stream()
-                .filter(why -> figures.contains(why.figure()))
+        return figures().stream()
+                .flatMap(figure ->
+                        plan.whys().stream().filter(why -> why.figure().equals(figure)))
                 .toList();
     }
 }

@@ -23,6 +23,11 @@ import lungfish.report.Sentences;
  * everything. Parts of the window ask it, and hear when it changes. Touched only on the event thread.
  */
 final class View {
+    /** Width of the column beside the room, at 100 %. */
+    private static final int SIDE = 360;
+
+    private static final double MOST_OF_WINDOW = 0.42;
+
     private final Desk desk;
     private final Themes themes;
     private final List<Runnable> listeners = new ArrayList<>();
@@ -30,6 +35,7 @@ final class View {
     private Marked marked = Marked.NOTHING;
     private Shown shown = Shown.AS_IT_SHOULD_BE_SET;
     private Look look;
+    private int windowPx = Integer.MAX_VALUE;
 
     View(Desk desk, Themes themes) {
         this.desk = desk;
@@ -95,6 +101,20 @@ final class View {
     /** So many pixels at 100 %, here. */
     int px(double atNormal) {
         return (int) Math.round(look.type().px(atNormal));
+    }
+
+    /** Large text never takes the room's share of a small window. */
+    int sidePx() {
+        return Math.min(px(SIDE), (int) (MOST_OF_WINDOW * windowPx));
+    }
+
+    /** How wide the window is now. */
+    void inWindowOf(int px) {
+        int before = sidePx();
+        windowPx = px;
+        if (sidePx() != before) {
+            refresh();
+        }
     }
 
     Quantities quantities() {

@@ -20,7 +20,9 @@ final class WhyBlock extends JPanel {
     private final int widthPx;
 
     WhyBlock(View view, Why why, int widthPx) {
-        super(new MigLayout("insets 0, fillx, wrap 2, gap " + view.px(8) + " " + view.px(3), "[grow, fill][right]"));
+        super(new MigLayout(
+                "insets 0, fillx, wrap 2, gap " + view.px(8) + " " + view.px(3),
+                "[grow, fill][" + view.px(FIGURES) + "!, right]"));
         this.view = view;
         this.why = why;
         this.widthPx = widthPx;
@@ -67,9 +69,11 @@ final class WhyBlock extends JPanel {
     }
 
     private void row(String saying, String figure, Origin origin) {
-        add(words(Type::body, Palette::ink, saying), "growx");
+        add(words(Type::body, Palette::ink, saying), "growx 0, alignx left");
         add(figure(figure), "top");
-        add(words(Type::drawing, Palette::softInk, Sentences.says(origin)), "growx, wrap");
+        add(
+                words(Type::drawing, Palette::softInk, Sentences.says(origin)),
+                "growx 0, alignx left, wrap, gapbottom " + view.px(2));
     }
 
     private void foot(String name, String text) {
@@ -80,14 +84,14 @@ final class WhyBlock extends JPanel {
     private void wide(String text) {
         Paragraph paragraph = new Paragraph(view, Type::body, Palette::softInk, () -> widthPx);
         paragraph.setText(text);
-        add(paragraph, "spanx 2, growx");
+        add(paragraph, "spanx 2, growx 0, alignx left");
     }
 
     private Paragraph words(
             java.util.function.Function<Type, java.awt.Font> font,
             java.util.function.Function<Palette, java.awt.Color> ink,
             String text) {
-        Paragraph paragraph = new Paragraph(view, font, ink, () -> widthPx - view.px(FIGURES));
+        Paragraph paragraph = new Paragraph(view, font, ink, () -> widthPx - view.px(FIGURES + 8));
         paragraph.setText(text);
         return paragraph;
     }

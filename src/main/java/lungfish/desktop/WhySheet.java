@@ -1,6 +1,7 @@
 package lungfish.desktop;
 
 import java.util.List;
+import javax.swing.JSeparator;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
 import lungfish.plan.Plan;
@@ -21,7 +22,12 @@ final class WhySheet extends SideSheet {
     private void tell() {
         whys.removeAll();
         List<Why> asked = view().plan().map(this::asked).orElse(List.of());
-        asked.forEach(why -> whys.add(new WhyBlock(view(), why, innerPx()), "growx"));
+        for (Why why : asked) {
+            if (whys.getComponentCount() > 0) {
+                whys.add(new JSeparator(), "growx, gaptop " + view().px(6) + ", gapbottom " + view().px(6));
+            }
+            whys.add(new WhyBlock(view(), why, innerPx()), "growx");
+        }
         if (asked.isEmpty()) {
             Paragraph nothing = new Paragraph(view(), Type::body, Palette::softInk, this::innerPx);
             nothing.setText("There is no figure to explain yet: see what must be mended first.");

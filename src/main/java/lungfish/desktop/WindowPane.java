@@ -1,5 +1,7 @@
 package lungfish.desktop;
 
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
@@ -7,10 +9,18 @@ import javax.swing.JSplitPane;
 import lungfish.desk.Desk;
 import lungfish.desk.Listener;
 import lungfish.desk.Trouble;
+import net.miginfocom.layout.PlatformDefaults;
+import net.miginfocom.layout.UnitValue;
 import net.miginfocom.swing.MigLayout;
 
 /** All that is in one window: it needs no display to be made, asked, and acted upon. */
 final class WindowPane extends JPanel {
+    static {
+        // The window scales by its text already: numbers in layouts are pixels, not scaled a second time.
+        PlatformDefaults.setDefaultHorizontalUnit(UnitValue.PIXEL);
+        PlatformDefaults.setDefaultVerticalUnit(UnitValue.PIXEL);
+    }
+
     private final transient Home home;
     private final transient View view;
     private final transient WindowFiles files;
@@ -27,7 +37,7 @@ final class WindowPane extends JPanel {
         this.view = new View(desk, home.themes());
         this.files = new WindowFiles(desk, asking);
         this.closing = closing;
-        this.center = new Center(view);
+        this.center = new Center(view, files);
         this.side = new Side(view);
         this.below = new Below(view, center::leadTo);
         this.acts = Acts.of(this);
@@ -40,6 +50,12 @@ final class WindowPane extends JPanel {
         add(header, "spanx 2, growx, wmin 0");
         add(split(), "grow, wmin 0, hmin 0");
         add(side, "growy, hmin 0");
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                view.inWindowOf(getWidth());
+            }
+        });
         setTransferHandler(new FileDrop(files));
         desk.addListener(new Troubles());
     }

@@ -125,6 +125,20 @@ final class WindowPaneTest {
         assertThat(bench.desk().file()).isEmpty();
     }
 
+    @Test
+    void aRoomWithoutOutletsOffersTheDemoRooms() throws IOException {
+        Bench bench = bench();
+        String empty =
+                """
+                {"format": "lungfish-room", "version": 1, "name": "Empty", "display_units": "metric",
+                 "shell": {"length_m": 4, "width_m": 3, "height_m": 2.4}}""";
+        bench.pane().files().open(Files.writeString(folder.resolve("empty.room.json"), empty));
+        assertThat(bench.desk().room().name()).isEqualTo("Empty");
+        assertThat(headline(bench, Subject.DUTY)).isEqualTo("Not known yet");
+        bench.part(JButton.class, "demo starting-out").doClick(0);
+        assertThat(bench.desk().room().seats()).isNotEmpty();
+    }
+
     static Stream<String> demos() {
         return DemoRooms.NAMES.stream();
     }
