@@ -16,6 +16,7 @@ public record Catalogue(
         List<BlowerClass> blowers,
         List<BatteryClass> batteries,
         List<AccessoryClass> accessories,
+        List<TankSize> tankSizes,
         Map<AssumedValue.Key, AssumedValue> assumed) {
     public Catalogue {
         devices = List.copyOf(devices);
@@ -27,6 +28,7 @@ public record Catalogue(
         blowers = List.copyOf(blowers);
         batteries = List.copyOf(batteries);
         accessories = List.copyOf(accessories);
+        tankSizes = List.copyOf(tankSizes);
         assumed = Map.copyOf(assumed);
     }
 
@@ -64,6 +66,10 @@ public record Catalogue(
 
     public Optional<AccessoryClass> accessory(String id) {
         return find(accessories, AccessoryClass::id, id);
+    }
+
+    public Optional<TankSize> tankSize(String id) {
+        return find(tankSizes, TankSize::id, id);
     }
 
     /** The value assumed where a room does not give it. */

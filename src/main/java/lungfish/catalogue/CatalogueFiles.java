@@ -76,6 +76,7 @@ public final class CatalogueFiles {
                 BlowerRows.blowers(unique("blowers.csv"), rows("blower-curves.csv")),
                 rows("batteries.csv", CatalogueFiles::battery),
                 rows("accessories.csv", CatalogueFiles::accessory),
+                rows("tank-sizes.csv", CatalogueFiles::tankSize),
                 assumed(rows("assumed.csv")));
     }
 
@@ -194,6 +195,18 @@ public final class CatalogueFiles {
                 row.atLeastZero("loss", PA_PER_L_MIN2),
                 row.atLeastZero("insertion_loss", DB),
                 row.number("price"),
+                row.text("source"));
+    }
+
+    private static TankSize tankSize(Row row) {
+        return new TankSize(
+                row.text("id"),
+                row.text("name"),
+                row.one("trade", TankSize.Trade.class),
+                row.aboveZero("length", MM),
+                row.aboveZero("width", MM),
+                row.aboveZero("height", MM),
+                row.aboveZero("water_depth", MM),
                 row.text("source"));
     }
 

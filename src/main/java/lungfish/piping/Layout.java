@@ -70,7 +70,7 @@ final class Layout {
             if (line.run().id().equals(without)) {
                 continue;
             }
-            RunLine.Nearest near = line.nearest(point);
+            Run.Nearest near = line.nearest(point);
             if (best == null || near.distanceM() < best.distanceM()) {
                 best = new Hit(new Stop(line.run().id(), near.alongM()), near.distanceM());
             }

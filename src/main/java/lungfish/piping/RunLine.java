@@ -10,9 +10,6 @@ final class RunLine {
     /** A corner that turns the pipe, and by how much. */
     record Bend(double alongM, double degrees) {}
 
-    /** The place on a run that is nearest to a point, and how far away it is. */
-    record Nearest(double alongM, double distanceM) {}
-
     /** Below this a corner is a pipe sprung round, not an elbow. */
     private static final double LEAST_ELBOW_DEGREES = 20;
 
@@ -46,28 +43,8 @@ final class RunLine {
         return run.at(along);
     }
 
-    Nearest nearest(Point point) {
-        Nearest best = new Nearest(0, corners.get(0).distanceM(point));
-        for (int i = 1; i < corners.size(); i++) {
-            double share = shareOfFoot(corners.get(i - 1), corners.get(i), point);
-            double distance = corners.get(i - 1).towards(corners.get(i), share).distanceM(point);
-            if (distance < best.distanceM()) {
-                best = new Nearest(alongM[i - 1] + share * (alongM[i] - alongM[i - 1]), distance);
-            }
-        }
-        return best;
-    }
-
-    private static double shareOfFoot(Point from, Point to, Point point) {
-        double dx = to.xM() - from.xM();
-        double dy = to.yM() - from.yM();
-        double dz = to.zM() - from.zM();
-        double squared = dx * dx + dy * dy + dz * dz;
-        if (squared == 0) {
-            return 0;
-        }
-        double dot = (point.xM() - from.xM()) * dx + (point.yM() - from.yM()) * dy + (point.zM() - from.zM()) * dz;
-        return Math.min(1, Math.max(0, dot / squared));
+    Run.Nearest nearest(Point point) {
+        return run.nearest(point);
     }
 
     /** The corners that take an elbow; that of a closed run's start counts at distance 0. */

@@ -40,7 +40,12 @@ public record Blower(
      * @param intakeTemperatureK of the air that it draws
      */
     public record Siting(
-            Optional<Point> place, boolean outside, OptionalDouble wallDb, OptionalDouble intakeTemperatureK) {}
+            Optional<Point> place, boolean outside, OptionalDouble wallDb, OptionalDouble intakeTemperatureK) {
+        /** The same, standing there; absent: unknown. */
+        public Siting at(Optional<Point> that) {
+            return new Siting(that, outside, wallDb, intakeTemperatureK);
+        }
+    }
 
     /**
      * What is fitted to it.
@@ -110,5 +115,40 @@ public record Blower(
     /** The same machine, with its surplus treated otherwise. */
     public Blower withBleed(Bleed that) {
         return new Blower(id, name, role, machine, count, siting, fittings, that, circuit, ageS, serves, feeds);
+    }
+
+    /** The same machine, standing elsewhere. */
+    public Blower sited(Siting that) {
+        return new Blower(id, name, role, machine, count, that, fittings, bleed, circuit, ageS, serves, feeds);
+    }
+
+    /** The same machine with other things fitted to it. */
+    public Blower fitted(Fittings that) {
+        return new Blower(id, name, role, machine, count, siting, that, bleed, circuit, ageS, serves, feeds);
+    }
+
+    /** The same machine under another name. */
+    public Blower named(String that) {
+        return new Blower(id, that, role, machine, count, siting, fittings, bleed, circuit, ageS, serves, feeds);
+    }
+
+    /** The same machine, something else to the room. */
+    public Blower as(Role that) {
+        return new Blower(id, name, that, machine, count, siting, fittings, bleed, circuit, ageS, serves, feeds);
+    }
+
+    /** So many of the same machine, side by side. */
+    public Blower times(int that) {
+        return new Blower(id, name, role, machine, that, siting, fittings, bleed, circuit, ageS, serves, feeds);
+    }
+
+    /** The same pump of today, feeding these outlets. */
+    public Blower serving(List<OutletId> those) {
+        return new Blower(id, name, role, machine, count, siting, fittings, bleed, circuit, ageS, those, feeds);
+    }
+
+    /** The same machine, joining the pipe elsewhere; absent: at the nearest point. */
+    public Blower feeding(Optional<Outlet.OnRun> that) {
+        return new Blower(id, name, role, machine, count, siting, fittings, bleed, circuit, ageS, serves, that);
     }
 }

@@ -14,4 +14,14 @@ public record Gang(GangId id, Kind kind, Point place, Optional<Outlet.OnRun> tap
         GANG_VALVE,
         TEES
     }
+
+    /** The same gang, elsewhere. */
+    public Gang at(Point that) {
+        return new Gang(id, kind, that, tap, feeder);
+    }
+
+    /** The same gang, its feeder leaving the pipe elsewhere; absent: at the nearest point. */
+    public Gang tappedAt(Optional<Outlet.OnRun> that) {
+        return new Gang(id, kind, place, that, feeder);
+    }
 }

@@ -69,4 +69,49 @@ public record Outlet(
 
     /** One of several on a gang valve or a string of tees. */
     public record OnGang(GangId gang) implements Tap {}
+
+    /** The same outlet with another device. */
+    public Outlet withDevice(String that) {
+        return new Outlet(id, that, flow, depthM, airline, valve, checkValve, use, essential, tap);
+    }
+
+    /** The same outlet, asked for other air. */
+    public Outlet withFlow(Flow that) {
+        return new Outlet(id, device, that, depthM, airline, valve, checkValve, use, essential, tap);
+    }
+
+    /** The same outlet with its air release that deep; absent: unknown. */
+    public Outlet withDepthM(OptionalDouble that) {
+        return new Outlet(id, device, flow, that, airline, valve, checkValve, use, essential, tap);
+    }
+
+    /** The same outlet on other tubing. */
+    public Outlet withAirline(Optional<Airline> that) {
+        return new Outlet(id, device, flow, depthM, that, valve, checkValve, use, essential, tap);
+    }
+
+    /** The same outlet behind another valve. */
+    public Outlet withValve(Optional<Valve> that) {
+        return new Outlet(id, device, flow, depthM, airline, that, checkValve, use, essential, tap);
+    }
+
+    /** The same outlet with another check valve, or {@link #NO_CHECK_VALVE}; absent: unknown. */
+    public Outlet withCheckValve(Optional<String> that) {
+        return new Outlet(id, device, flow, depthM, airline, valve, that, use, essential, tap);
+    }
+
+    /** The same outlet, on at other times. */
+    public Outlet used(Use that) {
+        return new Outlet(id, device, flow, depthM, airline, valve, checkValve, that, essential, tap);
+    }
+
+    /** The same outlet, to be kept going when the air is cut down, or not; absent: unknown. */
+    public Outlet withEssential(Optional<Boolean> that) {
+        return new Outlet(id, device, flow, depthM, airline, valve, checkValve, use, that, tap);
+    }
+
+    /** The same outlet, leaving the pipe elsewhere; absent: at the nearest point. */
+    public Outlet tappedAt(Optional<Tap> that) {
+        return new Outlet(id, device, flow, depthM, airline, valve, checkValve, use, essential, that);
+    }
 }

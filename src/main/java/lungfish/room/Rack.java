@@ -51,6 +51,55 @@ public record Rack(
         return stage == Stage.PLANNED;
     }
 
+    /** The same rack with its first corner there. */
+    public Rack movedTo(double x, double y) {
+        return new Rack(id, name, stage, x, y, turn, widthM, depthM, ownMassKg, shelves);
+    }
+
+    /** The same rack, its front looking another way, with the same first corner. */
+    public Rack turned(Turn that) {
+        return new Rack(id, name, stage, xM, yM, that, widthM, depthM, ownMassKg, shelves);
+    }
+
+    /** The same rack, this wide along its front and this deep. */
+    public Rack sized(double width, double depth) {
+        return new Rack(id, name, stage, xM, yM, turn, width, depth, ownMassKg, shelves);
+    }
+
+    /** The same rack under another name. */
+    public Rack named(String that) {
+        return new Rack(id, that, stage, xM, yM, turn, widthM, depthM, ownMassKg, shelves);
+    }
+
+    /** The same rack, in place or planned. */
+    public Rack at(Stage that) {
+        return new Rack(id, name, that, xM, yM, turn, widthM, depthM, ownMassKg, shelves);
+    }
+
+    /** The same rack, this heavy when empty; absent: unknown. */
+    public Rack weighing(OptionalDouble massKg) {
+        return new Rack(id, name, stage, xM, yM, turn, widthM, depthM, massKg, shelves);
+    }
+
+    /** The same rack with these shelves for all of its own. */
+    public Rack withShelves(List<Shelf> those) {
+        return new Rack(id, name, stage, xM, yM, turn, widthM, depthM, ownMassKg, those);
+    }
+
+    /** What it takes up of the room's length, m. */
+    public double spanXM() {
+        return isAlongX() ? widthM : depthM;
+    }
+
+    /** What it takes up of the room's width, m. */
+    public double spanYM() {
+        return isAlongX() ? depthM : widthM;
+    }
+
+    private boolean isAlongX() {
+        return turn == Turn.NONE || turn == Turn.HALF;
+    }
+
     public Stream<Tank> tanks() {
         return shelves.stream().flatMap(shelf -> shelf.tanks().stream());
     }

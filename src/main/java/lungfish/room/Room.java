@@ -62,43 +62,110 @@ public record Room(
         return blowers.stream().filter(blower -> blower.role() == role).toList();
     }
 
+    /** The same room under another name. */
+    public Room withName(String that) {
+        return new Room(
+                that,
+                notes,
+                displayUnits,
+                shell,
+                climate,
+                supply,
+                wishes,
+                listener,
+                circuits,
+                racks,
+                runs,
+                gangs,
+                blowers,
+                backup,
+                stirrers,
+                ownClasses);
+    }
+
     /** The same room in other air. */
     public Room withClimate(Climate that) {
-        return copy(displayUnits, that, racks, blowers);
+        return surrounded(displayUnits, shell, that, listener);
     }
 
-    /** The same room with these blowers for all of its own. */
-    public Room withBlowers(List<Blower> those) {
-        return copy(displayUnits, climate, racks, those);
+    /** The same room within other walls. */
+    public Room withShell(Shell that) {
+        return surrounded(displayUnits, that, climate, listener);
     }
 
-    /** The same room with these racks for all of its own. */
-    public Room withRacks(List<Rack> those) {
-        return copy(displayUnits, climate, those, blowers);
+    /** The same room, heard from there, or by nobody. */
+    public Room withListener(Optional<Listener> that) {
+        return surrounded(displayUnits, shell, climate, that);
     }
 
     /** The same room, last shown in these units. */
     public Room withDisplayUnits(DisplayUnits those) {
-        return copy(those, climate, racks, blowers);
+        return surrounded(those, shell, climate, listener);
     }
 
-    private Room copy(DisplayUnits units, Climate air, List<Rack> furniture, List<Blower> machines) {
+    /** The same room with these blowers for all of its own. */
+    public Room withBlowers(List<Blower> those) {
+        return furnished(racks, runs, gangs, those, stirrers);
+    }
+
+    /** The same room with these racks for all of its own. */
+    public Room withRacks(List<Rack> those) {
+        return furnished(those, runs, gangs, blowers, stirrers);
+    }
+
+    /** The same room with these runs for all of its own. */
+    public Room withRuns(List<Run> those) {
+        return furnished(racks, those, gangs, blowers, stirrers);
+    }
+
+    /** The same room with these gangs for all of its own. */
+    public Room withGangs(List<Gang> those) {
+        return furnished(racks, runs, those, blowers, stirrers);
+    }
+
+    /** The same room with these stirrers for all of its own. */
+    public Room withStirrers(List<Stirrer> those) {
+        return furnished(racks, runs, gangs, blowers, those);
+    }
+
+    private Room surrounded(DisplayUnits units, Shell walls, Climate air, Optional<Listener> ear) {
         return new Room(
                 name,
                 notes,
                 units,
-                shell,
+                walls,
                 air,
+                supply,
+                wishes,
+                ear,
+                circuits,
+                racks,
+                runs,
+                gangs,
+                blowers,
+                backup,
+                stirrers,
+                ownClasses);
+    }
+
+    private Room furnished(
+            List<Rack> furniture, List<Run> pipe, List<Gang> shared, List<Blower> machines, List<Stirrer> others) {
+        return new Room(
+                name,
+                notes,
+                displayUnits,
+                shell,
+                climate,
                 supply,
                 wishes,
                 listener,
                 circuits,
                 furniture,
-                runs,
-                gangs,
+                pipe,
+                shared,
                 machines,
                 backup,
-                stirrers,
+                others,
                 ownClasses);
     }
 }

@@ -29,9 +29,42 @@ public record Run(
      */
     public record Fitting(String kind, double atM, OptionalDouble opening) {}
 
+    /**
+     * A place on a run, as seen from a point.
+     *
+     * @param alongM from the run's first point
+     * @param distanceM from the point that was asked about
+     */
+    public record Nearest(double alongM, double distanceM) {}
+
     public Run {
         points = List.copyOf(points);
         fittings = List.copyOf(fittings);
+    }
+
+    /** The same run through these corners. */
+    public Run through(List<Point> those, boolean nowClosed) {
+        return new Run(id, name, role, size, nowClosed, those, fittings);
+    }
+
+    /** The same run in another size of pipe. */
+    public Run sized(String that) {
+        return new Run(id, name, role, that, closed, points, fittings);
+    }
+
+    /** The same run under another name. */
+    public Run named(String that) {
+        return new Run(id, that, role, size, closed, points, fittings);
+    }
+
+    /** The same run for another purpose. */
+    public Run as(Role that) {
+        return new Run(id, name, that, size, closed, points, fittings);
+    }
+
+    /** The same run with these fittings for all of its own. */
+    public Run fitted(List<Fitting> those) {
+        return new Run(id, name, role, size, closed, points, those);
     }
 
     /** Its corners, the first again at the end where it is closed. */
@@ -66,5 +99,24 @@ public record Run(
             left -= leg;
         }
         return corners.get(corners.size() - 1);
+    }
+
+    /** The place on it that is nearest to a point. */
+    public Nearest nearest(Point point) {
+        List<Point> corners = corners();
+        Nearest best = new Nearest(0, corners.get(0).distanceM(point));
+        double before = 0;
+        for (int i = 1; i < corners.size(); i++) {
+            Point from = corners.get(i - 1);
+            Point to = corners.get(i);
+            double share = point.footShare(from, to);
+            double distance = from.towards(to, share).distanceM(point);
+            double leg = from.distanceM(to);
+            if (distance < best.distanceM()) {
+                best = new Nearest(before + share * leg, distance);
+            }
+            before += leg;
+        }
+        return best;
     }
 }

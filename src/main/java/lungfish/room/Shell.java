@@ -12,6 +12,12 @@ import java.util.OptionalDouble;
  */
 public record Shell(
         double lengthM, double widthM, double heightM, OptionalDouble absorption, List<Door> doors, List<Wall> walls) {
+    /** A pipe in the thickness of a wall or ceiling is still drawn in the room. */
+    public static final double WALL_M = 0.3;
+
+    /** As far as a next room or an attic may be. */
+    public static final double NEXT_ROOM_M = 30;
+
     public Shell {
         doors = List.copyOf(doors);
         walls = List.copyOf(walls);
@@ -27,4 +33,19 @@ public record Shell(
 
     /** An inner wall, seen from above. */
     public record Wall(double fromXM, double fromYM, double toXM, double toYM, Optional<String> build) {}
+
+    /** The same walls and doors around another box. */
+    public Shell sized(double length, double width, double height) {
+        return new Shell(length, width, height, absorption, doors, walls);
+    }
+
+    /** The same room with these doors for all of its own. */
+    public Shell withDoors(List<Door> those) {
+        return new Shell(lengthM, widthM, heightM, absorption, those, walls);
+    }
+
+    /** The same room with these inner walls for all of its own. */
+    public Shell withWalls(List<Wall> those) {
+        return new Shell(lengthM, widthM, heightM, absorption, doors, those);
+    }
 }

@@ -56,6 +56,125 @@ public record Tank(
         outlets = List.copyOf(outlets);
     }
 
+    /** Its right side, m from the left end of the shelf. */
+    public double endXM() {
+        return xM + outside.lengthM();
+    }
+
+    /** The same tank, its left side that far from the left end of the shelf. */
+    public Tank atXM(double that) {
+        return new Tank(
+                id,
+                name,
+                kind,
+                that,
+                outside,
+                waterDepthM,
+                temperatureK,
+                salinityKgPerKg,
+                survivalS,
+                fish,
+                feeding,
+                outlets);
+    }
+
+    /** The same tank in another size. */
+    public Tank sized(Size that) {
+        return new Tank(
+                id,
+                name,
+                kind,
+                xM,
+                that,
+                waterDepthM,
+                temperatureK,
+                salinityKgPerKg,
+                survivalS,
+                fish,
+                feeding,
+                outlets);
+    }
+
+    /** The same tank, filled to this depth. */
+    public Tank filledToM(double depth) {
+        return new Tank(
+                id, name, kind, xM, outside, depth, temperatureK, salinityKgPerKg, survivalS, fish, feeding, outlets);
+    }
+
+    /** The same tank under another name. */
+    public Tank named(String that) {
+        return new Tank(
+                id,
+                that,
+                kind,
+                xM,
+                outside,
+                waterDepthM,
+                temperatureK,
+                salinityKgPerKg,
+                survivalS,
+                fish,
+                feeding,
+                outlets);
+    }
+
+    /** The same tank as another kind of vessel. */
+    public Tank as(Kind that) {
+        return new Tank(
+                id,
+                name,
+                that,
+                xM,
+                outside,
+                waterDepthM,
+                temperatureK,
+                salinityKgPerKg,
+                survivalS,
+                fish,
+                feeding,
+                outlets);
+    }
+
+    /** The same tank with other water; absent: unknown. */
+    public Tank withWater(OptionalDouble temperature, OptionalDouble salinity) {
+        return new Tank(
+                id, name, kind, xM, outside, waterDepthM, temperature, salinity, survivalS, fish, feeding, outlets);
+    }
+
+    /** The same tank with other contents. */
+    public Tank holding(List<Fish> those, Optional<Feeding> food, OptionalDouble survival) {
+        return new Tank(
+                id,
+                name,
+                kind,
+                xM,
+                outside,
+                waterDepthM,
+                temperatureK,
+                salinityKgPerKg,
+                survival,
+                those,
+                food,
+                outlets);
+    }
+
+    /** The same tank with these outlets for all of its own. */
+    public Tank withOutlets(List<Outlet> those) {
+        return new Tank(
+                id,
+                name,
+                kind,
+                xM,
+                outside,
+                waterDepthM,
+                temperatureK,
+                salinityKgPerKg,
+                survivalS,
+                fish,
+                feeding,
+                those);
+    }
+
     /** Water in a plain box of these outside measures, m³; glass is not taken off. */
     public double waterM3() {
         double full = outside.lengthM() * outside.widthM() * waterDepthM;

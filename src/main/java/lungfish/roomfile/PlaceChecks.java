@@ -1,5 +1,8 @@
 package lungfish.roomfile;
 
+import static lungfish.room.Shell.NEXT_ROOM_M;
+import static lungfish.room.Shell.WALL_M;
+
 import lungfish.json.NumberText;
 import lungfish.json.Place;
 import lungfish.json.Problems;
@@ -14,12 +17,6 @@ import lungfish.room.Shell;
  * wholly outside. Pipe may leave the room where a blower stands outside.
  */
 final class PlaceChecks {
-    /** A pipe in the thickness of a wall or ceiling is still drawn in the room. */
-    private static final double WALL_M = 0.3;
-
-    /** As far as a next room or an attic may be. */
-    private static final double NEXT_ROOM_M = 30;
-
     private final Spots spots;
     private final Shell shell;
     private final Problems problems;
@@ -75,11 +72,8 @@ final class PlaceChecks {
 
     private void rack(Spot<Rack> spot) {
         Rack rack = spot.value();
-        boolean alongX = rack.turn() == Rack.Turn.NONE || rack.turn() == Rack.Turn.HALF;
-        double spanX = alongX ? rack.widthM() : rack.depthM();
-        double spanY = alongX ? rack.depthM() : rack.widthM();
-        touches(spot.place().key("x_m"), rack.xM(), spanX, shell.lengthM(), "length");
-        touches(spot.place().key("y_m"), rack.yM(), spanY, shell.widthM(), "width");
+        touches(spot.place().key("x_m"), rack.xM(), rack.spanXM(), shell.lengthM(), "length");
+        touches(spot.place().key("y_m"), rack.yM(), rack.spanYM(), shell.widthM(), "width");
     }
 
     private void touches(Place place, double from, double span, double most, String what) {

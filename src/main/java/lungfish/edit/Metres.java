@@ -1,0 +1,12 @@
+package lungfish.edit;
+
+/** Sums of lengths, kept clean: a hundredth of a millimetre holds every step of either system, and a diff reads well. */
+final class Metres {
+    private static final double PER_M = 1e5;
+
+    private Metres() {}
+
+    static double clean(double lengthM) {
+        return Math.rint(lengthM * PER_M) / PER_M;
+    }
+}
