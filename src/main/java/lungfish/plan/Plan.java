@@ -23,6 +23,7 @@ import lungfish.sizing.PumpDuty;
  *
  * @param piped the room as a network; absent without a pipe or outlets
  * @param network with the blower in its places, tired, valves as filed: what any other program can check
+ * @param trials how the air goes, as the valves should be set and as they are; absent where there is nothing to solve
  * @param duty absent where there is nothing to solve
  * @param candidates all classes, those that fit first
  * @param outlets those in place, in the order drawn
@@ -42,6 +43,7 @@ public record Plan(
         Demand demand,
         Optional<PipedRoom> piped,
         Optional<Network> network,
+        Optional<Trials> trials,
         Optional<Duty> duty,
         List<Candidate> candidates,
         List<OutletPlan> outlets,

@@ -76,6 +76,7 @@ final class Planning {
                 setup.demand(),
                 piped,
                 air.map(AirSide::filedNetwork),
+                air.map(side -> new Trials(side.predicted(), side.filed())),
                 air.map(AirSide::duty),
                 air.map(AirSide::candidates).orElse(List.of()),
                 outlets,
