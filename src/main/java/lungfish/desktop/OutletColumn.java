@@ -96,7 +96,7 @@ final class OutletColumn {
             case "Target" -> "Free air that it should get";
             case "Gets" -> "Free air that it gets, with the valves as said above";
             case "At most" -> "What the device, or what lives there, bears";
-            case "Spare" -> "Pressure that its valve burns at the tap";
+            case "Spare" -> "Pressure at its tap beyond what its target takes with its valve open";
             case "Valve" -> "How far it is open";
             case "Jar" -> "Time in which the target fills your inverted jar";
             case "Use" -> "Always on, or sometimes";

@@ -28,7 +28,7 @@ record OutletRow(OutletPlan outlet, Shown shown) {
     }
 
     OptionalDouble sparePa() {
-        return outlet.setting().stream().mapToDouble(Setting::sparePa).findFirst();
+        return shown.sparePa(outlet);
     }
 
     /** How far its valve is open: as it should be, or as it is. */

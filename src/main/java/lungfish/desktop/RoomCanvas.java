@@ -21,6 +21,7 @@ import lungfish.room.Room;
 final class RoomCanvas extends Canvas {
     private static final int SIDE = 40;
     private static final int TOP = 32;
+    private static final double MOST_LEGEND = 0.25; // of the height
 
     /** Text is measured before there is anything to paint on. */
     private static final Graphics2D MEASURING = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
@@ -79,7 +80,7 @@ final class RoomCanvas extends Canvas {
     }
 
     private double legendHeight() {
-        return LegendPainter.height(scene, legendWidth(), view().look(), MEASURING);
+        return LegendPainter.height(scene, legendWidth(), MOST_LEGEND * getHeight(), view().look(), MEASURING);
     }
 
     private double legendWidth() {
@@ -92,7 +93,7 @@ final class RoomCanvas extends Canvas {
         Rectangle2D drawn = new Rectangle2D.Double(0, 0, getWidth(), getHeight() - legend - view().px(4));
         Graphics2D clipped = (Graphics2D) g.create();
         clipped.clip(drawn);
-        RoomPainter.paint(scene, viewport, view().marked(), view().look(), clipped);
+        RoomPainter.paint(scene, viewport, drawn, view().marked(), view().look(), clipped);
         RulerPainter.paint(scene, drawn, viewport, view().look(), clipped);
         clipped.dispose();
         Rectangle2D at = new Rectangle2D.Double(view().px(SIDE), getHeight() - legend, legendWidth(), legend);

@@ -60,9 +60,6 @@ final class Telling {
                 ? "gets " + flow(row.getsM3PerS().getAsDouble()) + " of "
                         + flow(row.need().targetM3PerS().si())
                 : "wants " + flow(row.need().targetM3PerS().si());
-        String spare = row.sparePa().isPresent()
-                ? BETWEEN + quantities.show(row.sparePa().getAsDouble(), Dimension.PRESSURE) + " to spare"
-                : "";
         return String.join(
                         BETWEEN,
                         List.of(
@@ -71,9 +68,18 @@ final class Telling {
                                 row.need().device().name() + " "
                                         + quantities.show(row.need().depthM().si(), Dimension.DEPTH) + " deep",
                                 gets))
-                + spare
+                + spare(row)
                 + BETWEEN
                 + row.state().word();
+    }
+
+    private String spare(OutletRow row) {
+        if (row.sparePa().isEmpty()) {
+            return "";
+        }
+        double spare = row.sparePa().getAsDouble();
+        String figure = quantities.show(Math.abs(spare), Dimension.PRESSURE);
+        return BETWEEN + (spare < 0 ? "short by " + figure : figure + " to spare");
     }
 
     private Optional<String> rack(PartId part) {

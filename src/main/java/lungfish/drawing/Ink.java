@@ -17,6 +17,7 @@ import java.awt.geom.Rectangle2D;
 record Ink(Look look, Viewport view, Graphics2D g) {
     private static final double FULL_MARKS_PX_PER_M = 80;
     private static final double LEAST_MARK_SHARE = 0.45;
+    private static final double BELOW_BASELINE = 0.27; // of a line's height
 
     Ink {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
@@ -109,6 +110,11 @@ record Ink(Look look, Viewport view, Graphics2D g) {
         return font.getSize2D() * 1.3;
     }
 
+    /** Height of its capitals, above the base line. */
+    double letters(Font font) {
+        return font.getSize2D() * 0.75;
+    }
+
     /** Text from its left end on a base line. */
     void text(String text, double x, double baseline, Font font, Color colour) {
         g.setFont(font);
@@ -124,6 +130,11 @@ record Ink(Look look, Viewport view, Graphics2D g) {
     /** Text with its middle at x. */
     void textAround(String text, double x, double baseline, Font font, Color colour) {
         text(text, x - width(text, font) / 2, baseline, font, colour);
+    }
+
+    /** Text in the box of its width and height. */
+    void textIn(String text, Rectangle2D box, Font font, Color colour) {
+        text(text, box.getX(), box.getMaxY() - height(font) * BELOW_BASELINE, font, colour);
     }
 
     /** The text, or as much of it as fits, with a mark for what is missing; empty where nothing of use fits. */

@@ -1,13 +1,14 @@
 package lungfish.drawing;
 
 import java.awt.BasicStroke;
-import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import lungfish.plan.Plan;
 import lungfish.room.Blower;
 
 /** Paints the legend of a room: only what the drawing shows, in lines that fit the width. */
@@ -25,42 +26,55 @@ public final class LegendPainter {
 
     private LegendPainter() {}
 
-    /** Height that the legend takes at a width, pixels. */
-    public static double height(RoomScene scene, double width, Look look, Graphics2D g) {
-        return lay(scene, new Rectangle2D.Double(0, 0, width, 0), Ink.flat(look, g), false);
+    /**
+     * Height that the legend takes at a width, pixels: whole lines, at least one, and otherwise no more than there is room
+     * for.
+     */
+    public static double height(RoomScene scene, double width, double most, Look look, Graphics2D g) {
+        Ink ink = Ink.flat(look, g);
+        double line = ink.px(LINE_PX);
+        double all = lay(scene, new Rectangle2D.Double(0, 0, width, Double.MAX_VALUE), ink, false);
+        return Math.min(all, Math.max(line, Math.floor(most / line) * line));
     }
 
-    /** Paints it from the top of the area. */
+    /** Paints it from the top of the area; what matters most comes first, and what does not fit is left out. */
     public static void paint(RoomScene scene, Rectangle2D area, Look look, Graphics2D g) {
         lay(scene, area, Ink.flat(look, g), true);
     }
 
     private static double lay(RoomScene scene, Rectangle2D area, Ink ink, boolean draws) {
-        Font font = ink.type().drawing();
+        double line = ink.px(LINE_PX);
         double x = area.getX();
         double y = area.getY();
         for (Entry entry : entries(scene)) {
-            double wide = ink.px(SIGN_PX) + ink.width(entry.text(), font);
+            double wide = ink.px(SIGN_PX) + ink.width(entry.text(), ink.type().drawing());
             if (x > area.getX() && x + wide > area.getMaxX()) {
                 x = area.getX();
-                y += ink.px(LINE_PX);
+                y += line;
             }
-            if (draws) {
-                entry.sign().paint(x + ink.px(7), y + ink.px(LINE_PX) / 2, ink);
-                ink.text(
-                        entry.text(),
-                        x + ink.px(SIGN_PX),
-                        y + ink.px(13),
-                        font,
-                        ink.palette().softInk());
+            if (draws && y + line <= area.getMaxY() + 1) {
+                paint(entry, x, y, ink);
             }
             x += wide + ink.px(BETWEEN_PX);
         }
-        return y + ink.px(LINE_PX) - area.getY();
+        return y + line - area.getY();
+    }
+
+    private static void paint(Entry entry, double x, double y, Ink ink) {
+        entry.sign().paint(x + ink.px(7), y + ink.px(LINE_PX) / 2, ink);
+        ink.text(
+                entry.text(),
+                x + ink.px(SIGN_PX),
+                y + ink.px(13),
+                ink.type().drawing(),
+                ink.palette().softInk());
     }
 
     private static List<Entry> entries(RoomScene scene) {
         List<Entry> entries = new ArrayList<>();
+        if (scene.plan().flatMap(Plan::trials).isPresent()) {
+            entries.add(new Entry(LegendPainter::valve, scene.shown().words()));
+        }
         for (OutletState state : OutletState.values()) {
             if (scene.outlets().stream().anyMatch(outlet -> outlet.state() == state)) {
                 entries.add(new Entry((x, y, ink) -> StateMark.paint(state, x, y, ink.px(3), ink), state.word()));
@@ -88,6 +102,19 @@ public final class LegendPainter {
                 .flatMap(plan -> plan.duty())
                 .filter(duty -> !duty.pipeMatters())
                 .map(duty -> "the pipe does not matter");
+    }
+
+    /** Two triangles that meet, as valves are drawn on plans of pipework. */
+    private static void valve(double x, double y, Ink ink) {
+        double wide = ink.px(6);
+        double high = ink.px(4);
+        Path2D bow = new Path2D.Double();
+        bow.moveTo(x - wide, y - high);
+        bow.lineTo(x + wide, y + high);
+        bow.lineTo(x + wide, y - high);
+        bow.lineTo(x - wide, y + high);
+        bow.closePath();
+        ink.draw(bow, ink.palette().ink(), 1.2);
     }
 
     private static void tooth(double x, double y, Ink ink) {

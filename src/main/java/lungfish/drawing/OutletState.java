@@ -55,7 +55,7 @@ public enum OutletState {
         return switch (gets.state()) {
             case CLOSED -> CLOSED;
             case STARVED -> STARVED;
-            case SERVED, GREEDY -> greedyOr(gets.freeM3PerS(), outlet, outlet.index() ? INDEX : SERVED);
+            case SERVED, GREEDY -> greedyOr(gets.freeM3PerS(), outlet, outlet.asSetIndex() ? INDEX : SERVED);
         };
     }
 

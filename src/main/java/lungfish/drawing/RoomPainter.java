@@ -1,13 +1,19 @@
 package lungfish.drawing;
 
 import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
 
 /** Paints a whole room from above, the lowest things first. */
 public final class RoomPainter {
     private RoomPainter() {}
 
-    /** Paints the room; the caller has filled the ground with the sheet's colour and set the clip. */
-    public static void paint(RoomScene scene, Viewport viewport, Marked marked, Look look, Graphics2D g) {
+    /**
+     * Paints the room; the caller has filled the ground with the sheet's colour.
+     *
+     * @param frame what names keep inside of, pixels; not the clip, which may be a part of it that is painted again
+     */
+    public static void paint(
+            RoomScene scene, Viewport viewport, Rectangle2D frame, Marked marked, Look look, Graphics2D g) {
         Ink ink = new Ink(look, viewport, g);
         FloorPainter.paint(scene.room().shell(), ink);
         scene.racks().forEach(rack -> RackTopPainter.paint(rack, marked, ink));
@@ -17,6 +23,6 @@ public final class RoomPainter {
         scene.outlets().forEach(outlet -> OutletPainter.paint(outlet, marked, ink));
         scene.blowers().forEach(blower -> BlowerPainter.paint(blower, marked, ink));
         scene.room().listener().ifPresent(listener -> ListenerPainter.paint(listener, ink));
-        RoomLabels.paint(scene, ink);
+        RoomLabels.paint(RoomNames.of(scene, frame, ink), ink);
     }
 }

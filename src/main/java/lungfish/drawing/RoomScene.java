@@ -20,6 +20,7 @@ import lungfish.room.Room;
 public final class RoomScene {
     private final Room room;
     private final Optional<Plan> plan;
+    private final Shown shown;
     private final List<RackPart> racks;
     private final List<OutletPart> outlets;
     private final List<StretchPart> stretches;
@@ -30,6 +31,7 @@ public final class RoomScene {
     private RoomScene(SceneMaker maker) {
         this.room = maker.room();
         this.plan = maker.plan();
+        this.shown = maker.shown();
         this.racks = maker.racks();
         this.outlets = maker.outlets();
         this.stretches = maker.stretches();
@@ -43,7 +45,7 @@ public final class RoomScene {
         return new RoomScene(new SceneMaker(room, Optional.empty(), Shown.AS_IT_SHOULD_BE_SET));
     }
 
-    /** A planned room. The bubbles in the pipe are those of the room as it should be set, whatever the outlets show. */
+    /** A planned room. Bubbles, teeth and states are all those of one trial. */
     public static RoomScene of(Plan plan, Shown shown) {
         return new RoomScene(new SceneMaker(plan.room(), Optional.of(plan), shown));
     }
@@ -54,6 +56,11 @@ public final class RoomScene {
 
     public Optional<Plan> plan() {
         return plan;
+    }
+
+    /** The trial that it shows. */
+    public Shown shown() {
+        return shown;
     }
 
     List<RackPart> racks() {

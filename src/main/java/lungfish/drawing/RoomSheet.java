@@ -13,6 +13,7 @@ public final class RoomSheet {
     private static final double MARGIN_PX = 24;
     private static final double TITLE_PX = 60;
     private static final double RULER_PX = 36;
+    private static final double MOST_LEGEND = 0.25; // of the sheet's height
 
     private RoomSheet() {}
 
@@ -22,7 +23,7 @@ public final class RoomSheet {
         ink.fill(area, look.palette().sheet());
         Rectangle2D inside = Marks.outset(area, -ink.px(MARGIN_PX));
         title(scene, inside, ink);
-        double legendHigh = LegendPainter.height(scene, inside.getWidth(), look, g);
+        double legendHigh = LegendPainter.height(scene, inside.getWidth(), MOST_LEGEND * inside.getHeight(), look, g);
         Rectangle2D drawing = new Rectangle2D.Double(
                 inside.getX() + ink.px(RULER_PX),
                 inside.getY() + ink.px(TITLE_PX + RULER_PX),
@@ -31,8 +32,9 @@ public final class RoomSheet {
         Viewport view = Viewport.fit(scene.boundsM(), drawing);
         RulerPainter.paint(scene, inside, view, look, g);
         Shape before = g.getClip();
-        g.clip(Marks.outset(drawing, ink.px(RULER_PX))); // labels keep off title and legend
-        RoomPainter.paint(scene, view, marked, look, g);
+        Rectangle2D frame = Marks.outset(drawing, ink.px(RULER_PX)); // labels keep off title and legend
+        g.clip(frame);
+        RoomPainter.paint(scene, view, frame, marked, look, g);
         g.setClip(before);
         LegendPainter.paint(
                 scene,
@@ -59,6 +61,9 @@ public final class RoomSheet {
                 .count();
         parts.add(outlets == 1 ? "1 outlet" : outlets + " outlets");
         scene.plan().flatMap(plan -> plan.duty()).ifPresent(duty -> addDuty(parts, duty, look));
+        scene.plan()
+                .flatMap(plan -> plan.trials())
+                .ifPresent(trials -> parts.add(scene.shown().words()));
         return String.join(" · ", parts);
     }
 

@@ -51,6 +51,10 @@ final class SceneMaker {
         return plan;
     }
 
+    Shown shown() {
+        return shown;
+    }
+
     List<RackPart> racks() {
         return room.racks().stream().map(SceneMaker::rack).toList();
     }
@@ -82,10 +86,8 @@ final class SceneMaker {
         RackStrips strips = new RackStrips(seat.rack());
         int shelf = strips.indexOf(seat.shelf());
         Point place = overhead.clearOf(share -> strips.outlet(shelf, seat.tank(), seat.number(), share));
-        OptionalDouble spare = outlet.flatMap(OutletPlan::setting)
-                .map(setting -> OptionalDouble.of(setting.sparePa()))
-                .orElse(OptionalDouble.empty());
-        boolean index = outlet.map(OutletPlan::index).orElse(false);
+        OptionalDouble spare = outlet.map(shown::sparePa).orElse(OptionalDouble.empty());
+        boolean index = outlet.map(shown::isIndex).orElse(false);
         return new OutletPart(seat, place.xM(), place.yM(), state(seat, outlet), index, spare);
     }
 
@@ -93,16 +95,12 @@ final class SceneMaker {
         if (seat.planned()) {
             return OutletState.PLANNED;
         }
-        return outlet.map(each -> switch (shown) {
-                    case AS_IT_SHOULD_BE_SET -> OutletState.asItShouldBe(each);
-                    case AS_IT_IS_SET -> OutletState.asItIsSet(each);
-                })
-                .orElse(OutletState.UNKNOWN);
+        return outlet.map(each -> OutletState.of(each, shown)).orElse(OutletState.UNKNOWN);
     }
 
     List<StretchPart> stretches() {
-        return plan.flatMap(each -> each.piped().flatMap(piped -> each.duty()
-                        .map(duty -> stretches(piped, duty.needed().tuned()))))
+        return plan.flatMap(each ->
+                        each.piped().flatMap(piped -> each.trials().map(trials -> stretches(piped, shown.of(trials)))))
                 .orElseGet(() -> room.runs().stream()
                         .map(run -> new StretchPart(run, 0, run.lengthM(), 0))
                         .toList());

@@ -36,7 +36,8 @@ final class OutletPlans {
         int least = spares.isEmpty() ? -1 : spares.indexOf(Collections.min(spares));
         for (int i = 0; i < needs.size(); i++) {
             int at = i;
-            plans.add(air.map(side -> solved(side, at, spares.get(at), at == least)).orElseGet(() -> unsolved(needs.get(at))));
+            plans.add(air.map(side -> solved(side, at, spares.get(at), at == least))
+                    .orElseGet(() -> unsolved(needs.get(at))));
         }
         return plans;
     }

@@ -26,6 +26,12 @@ final class PicturesTest {
     }
 
     @Test
+    void theBasementAsItIsSet() {
+        RoomScene asSet = RoomScene.of(BASEMENT, Shown.AS_IT_IS_SET);
+        Golden.check("basement-as-set", Pictures.room(asSet, 960, 600, US));
+    }
+
+    @Test
     void theGarageInLight() {
         RoomScene garage = RoomScene.of(DemoPlans.plan("garage-killifish"), Shown.AS_IT_SHOULD_BE_SET);
         Golden.check("garage-light", Pictures.room(garage, 960, 600, Look.light(DisplayUnits.METRIC)));
