@@ -9,12 +9,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 
-/** A program run in a Java process of its own, to its end: exit code and output, read as UTF-8. */
+/** A program run in a process of its own, to its end: exit code and output, read as UTF-8. */
 record ChildProcess(int exit, String out, String err) {
     /** Runs a class with this class path and these variables of the environment; an empty one is taken away. */
     static ChildProcess java(Map<String, String> environment, Class<?> main, String... args) throws IOException {
         List<String> command = new ArrayList<>(List.of(javaProgram(), "-cp", classPath(), main.getName()));
         command.addAll(List.of(args));
+        return of(environment, command);
+    }
+
+    /** Runs a command line with these variables of the environment; an empty one is taken away. */
+    static ChildProcess of(Map<String, String> environment, List<String> command) throws IOException {
         Path out = Files.createTempFile("lungfish-test-", ".out");
         Path err = Files.createTempFile("lungfish-test-", ".err");
         try {
