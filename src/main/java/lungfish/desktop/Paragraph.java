@@ -3,6 +3,7 @@ package lungfish.desktop;
 import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Font;
+import java.awt.Insets;
 import java.util.function.Function;
 import java.util.function.IntSupplier;
 import javax.swing.BorderFactory;
@@ -10,6 +11,7 @@ import javax.swing.JTextArea;
 import javax.swing.text.DefaultCaret;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
+import org.jspecify.annotations.Nullable;
 
 /** Text that wraps at a width, in a role of the type and of the palette. It can be read and copied, not changed. */
 final class Paragraph extends JTextArea {
@@ -17,6 +19,8 @@ final class Paragraph extends JTextArea {
     private final transient Function<Type, Font> font;
     private final transient Function<Palette, Color> ink;
     private final transient IntSupplier widthPx;
+    private transient @Nullable Measured measured;
+    private int heightPx;
 
     Paragraph(View view, Function<Type, Font> font, Function<Palette, Color> ink, IntSupplier widthPx) {
         this.view = view;
@@ -26,9 +30,7 @@ final class Paragraph extends JTextArea {
         setEditable(false);
         setFocusable(false);
         setOpaque(false);
-        setLineWrap(true);
-        setWrapStyleWord(true);
-        setBorder(BorderFactory.createEmptyBorder());
+        wrapped(this);
         ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE); // a text that is set scrolls nothing
         view.follow(this, this::dress);
     }
@@ -36,15 +38,35 @@ final class Paragraph extends JTextArea {
     private void dress() {
         setFont(font.apply(view.look().type()));
         setForeground(ink.apply(view.look().palette()));
-        setMargin(new java.awt.Insets(0, 0, 0, 0));
-        revalidate();
     }
 
     /** As high as the text is when it is wrapped at the width. */
     @Override
     public Dimension getPreferredSize() {
         int width = widthPx.getAsInt();
-        setSize(width, Short.MAX_VALUE);
-        return new Dimension(width, super.getPreferredSize().height);
+        Measured now = new Measured(getText(), getFont(), width);
+        if (!now.equals(measured)) {
+            measured = now;
+            heightPx = heightPx(now);
+        }
+        return new Dimension(width, heightPx);
     }
+
+    /** Measured on another text area, which is in no window: giving this one a size would lay out the window again. */
+    private static int heightPx(Measured what) {
+        JTextArea ruler = wrapped(new JTextArea(what.text()));
+        ruler.setFont(what.font());
+        ruler.setSize(what.widthPx(), Short.MAX_VALUE);
+        return ruler.getPreferredSize().height;
+    }
+
+    private static <T extends JTextArea> T wrapped(T area) {
+        area.setLineWrap(true);
+        area.setWrapStyleWord(true);
+        area.setBorder(BorderFactory.createEmptyBorder());
+        area.setMargin(new Insets(0, 0, 0, 0));
+        return area;
+    }
+
+    private record Measured(String text, Font font, int widthPx) {}
 }
