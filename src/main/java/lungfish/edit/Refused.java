@@ -21,6 +21,11 @@ public record Refused(String what, String mend, List<Amount> amounts) implements
         return new Refused(what, mend, List.of(amounts));
     }
 
+    /** Where what was meant is not in the room, or is nothing. */
+    static Refused nothing(String kind) {
+        return because("No " + kind + " is chosen.", "Choose one first.");
+    }
+
     /** A length among the amounts. */
     static Amount length(String name, double lengthM) {
         return new Amount(name, lengthM, Dimension.DEPTH);

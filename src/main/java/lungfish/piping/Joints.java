@@ -6,6 +6,7 @@ import lungfish.quantity.Dimension;
 import lungfish.reason.Amount;
 import lungfish.reason.Code;
 import lungfish.reason.Finding;
+import lungfish.room.Run;
 
 /**
  * Where runs are joined: an end of one that touches another, at its end or along its way. Two runs that cross in mid-run
@@ -14,9 +15,6 @@ import lungfish.reason.Finding;
 final class Joints {
     /** A run's end, and the place on another run that it touches. */
     record Joint(Stop end, Stop onto) {}
-
-    /** An end this close to another pipe is on it: the width of a fitting. */
-    static final double TOUCH_M = 0.03;
 
     /** An end this close but not touching is likely meant to be joined. */
     private static final double NEARLY_M = 0.25;
@@ -33,10 +31,10 @@ final class Joints {
     }
 
     private void look(Stop end, Layout.Hit hit) {
-        if (hit.distanceM() <= TOUCH_M && isSeenFromThere(end, hit.stop())) {
+        if (hit.distanceM() <= Run.TOUCH_M && isSeenFromThere(end, hit.stop())) {
             return;
         }
-        if (hit.distanceM() <= TOUCH_M) {
+        if (hit.distanceM() <= Run.TOUCH_M) {
             joints.add(new Joint(end, hit.stop()));
         } else if (hit.distanceM() <= NEARLY_M) {
             findings.add(Finding.of(
@@ -50,7 +48,7 @@ final class Joints {
     }
 
     private static boolean near(Stop one, Stop other) {
-        return one.run().equals(other.run()) && Math.abs(one.alongM() - other.alongM()) <= TOUCH_M;
+        return one.run().equals(other.run()) && Math.abs(one.alongM() - other.alongM()) <= Run.TOUCH_M;
     }
 
     List<Joint> joints() {

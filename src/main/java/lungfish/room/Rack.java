@@ -40,7 +40,17 @@ public record Rack(
         NONE,
         QUARTER,
         HALF,
-        THREE_QUARTERS
+        THREE_QUARTERS;
+
+        /** A quarter further, clockwise. */
+        public Turn further() {
+            return switch (this) {
+                case NONE -> QUARTER;
+                case QUARTER -> HALF;
+                case HALF -> THREE_QUARTERS;
+                case THREE_QUARTERS -> NONE;
+            };
+        }
     }
 
     public Rack {

@@ -13,6 +13,9 @@ import java.util.OptionalDouble;
  */
 public record Run(
         RunId id, String name, Role role, String size, boolean closed, List<Point> points, List<Fitting> fittings) {
+    /** An end this close to another pipe is on it: the width of a fitting. */
+    public static final double TOUCH_M = 0.03;
+
     /** What the run is for. */
     public enum Role {
         MAIN,

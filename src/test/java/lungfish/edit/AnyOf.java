@@ -1,0 +1,140 @@
+package lungfish.edit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.stream.IntStream;
+import lungfish.room.Blower;
+import lungfish.room.Gang;
+import lungfish.room.Outlet;
+import lungfish.room.Rack;
+import lungfish.room.RackId;
+import lungfish.room.Room;
+import lungfish.room.Run;
+import lungfish.room.Shelf;
+import lungfish.room.ShelfId;
+import lungfish.room.Tank;
+import lungfish.room.TankId;
+
+/** Draws at random from what is in a room, and now and then what is not. */
+final class AnyOf {
+    private final Random random;
+    private final Room room;
+
+    AnyOf(Random random, Room room) {
+        this.random = random;
+        this.room = room;
+    }
+
+    int below(int most) {
+        return random.nextInt(most);
+    }
+
+    <T> T one(List<T> all) {
+        return all.get(random.nextInt(all.size()));
+    }
+
+    <E extends Enum<E>> E one(Class<E> kinds) {
+        return one(List.of(kinds.getEnumConstants()));
+    }
+
+    /** One of them; one in twenty times, or where there is none, the stranger. */
+    <T> T oneOr(List<T> all, T stranger) {
+        return all.isEmpty() || random.nextInt(20) == 0 ? stranger : one(all);
+    }
+
+    /** Up to four of them, in any order, perhaps none. */
+    <T> List<T> some(List<T> all) {
+        List<T> some = new ArrayList<>();
+        IntStream.range(0, all.isEmpty() ? 0 : random.nextInt(5)).forEach(i -> some.add(one(all)));
+        return some;
+    }
+
+    /** A number as a keeper would mean it, plain half of the time. */
+    double between(double least, double most) {
+        double x = least + random.nextDouble() * (most - least);
+        return random.nextBoolean() ? Math.rint(x * 100) / 100 : x;
+    }
+
+    /** Mostly a sound number, now and then a slip. */
+    double number(double least, double most) {
+        return random.nextInt(12) == 0
+                ? one(List.of(0.0, -1.0, 1e-9, 1e7, Double.NaN, Double.POSITIVE_INFINITY))
+                : between(least, most);
+    }
+
+    OptionalDouble maybe(double least, double most) {
+        return random.nextInt(3) == 0 ? OptionalDouble.empty() : OptionalDouble.of(number(least, most));
+    }
+
+    RackId rack() {
+        return oneOr(room.racks().stream().map(Rack::id).toList(), new RackId("no-rack"));
+    }
+
+    List<RackId> racks() {
+        return some(room.racks().stream().map(Rack::id).toList());
+    }
+
+    ShelfId shelf() {
+        return oneOr(Find.shelves(room).map(Shelf::id).toList(), new ShelfId("no-shelf"));
+    }
+
+    TankId tank() {
+        return oneOr(Find.tanks(room).map(Tank::id).toList(), new TankId("no-tank"));
+    }
+
+    List<TankId> tanks() {
+        return some(Find.tanks(room).map(Tank::id).toList());
+    }
+
+    /** Anything that can be chosen, of any kind. */
+    Selection selection() {
+        List<Part> parts = new ArrayList<>();
+        int kinds = 1 + random.nextInt(3);
+        for (int i = 0; i < kinds; i++) {
+            parts.addAll(some(parts(one(Part.Kind.class))));
+        }
+        return new Selection(parts);
+    }
+
+    private List<Part> parts(Part.Kind kind) {
+        return switch (kind) {
+            case RACK -> room.racks().stream().map(Rack::id).map(Part::rack).toList();
+            case SHELF -> Find.shelves(room).map(Shelf::id).map(Part::shelf).toList();
+            case TANK -> Find.tanks(room).map(Tank::id).map(Part::tank).toList();
+            case OUTLET -> Find.outlets(room).map(Outlet::id).map(Part::outlet).toList();
+            case TAP -> Find.outlets(room).map(Outlet::id).map(Part::tap).toList();
+            case RUN -> room.runs().stream().map(Run::id).map(Part::run).toList();
+            case CORNER -> corners();
+            case FITTING -> fittings();
+            case GANG -> room.gangs().stream().map(Gang::id).map(Part::gang).toList();
+            case GANG_TAP ->
+                room.gangs().stream().map(Gang::id).map(Part::gangTap).toList();
+            case BLOWER ->
+                room.blowers().stream().map(Blower::id).map(Part::blower).toList();
+            case FEED -> room.blowers().stream().map(Blower::id).map(Part::feed).toList();
+            case LISTENER -> List.of(Part.listener());
+            case DOOR ->
+                IntStream.range(0, room.shell().doors().size())
+                        .mapToObj(Part::door)
+                        .toList();
+            case WALL ->
+                IntStream.range(0, room.shell().walls().size())
+                        .mapToObj(Part::wall)
+                        .toList();
+        };
+    }
+
+    private List<Part> corners() {
+        return room.runs().stream()
+                .flatMap(run -> IntStream.range(0, run.points().size()).mapToObj(i -> Part.corner(run.id(), i)))
+                .toList();
+    }
+
+    private List<Part> fittings() {
+        return room.runs().stream()
+                .flatMap(run -> IntStream.range(0, run.fittings().size()).mapToObj(i -> Part.fitting(run.id(), i)))
+                .toList();
+    }
+}
