@@ -15,7 +15,8 @@ record Acts(List<Act> file, List<Act> demos, List<Act> edit, List<Act> plan, Lis
                         new OpenWindow(window),
                         new SaveRoom(window),
                         new SaveRoomAs(window),
-                        new CloseWindow(window)),
+                        new CloseWindow(window),
+                        new QuitProgram(window)),
                 DemoRooms.NAMES.stream()
                         .<Act>map(name -> new OpenDemo(window, name))
                         .toList(),

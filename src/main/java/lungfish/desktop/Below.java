@@ -36,7 +36,7 @@ final class Below extends Sheet {
     Below(View view, Consumer<PartId> leadTo) {
         super(view, new MigLayout("insets 8 12 10 12, fill, wrap 1, gap 0 6", "[grow, fill]", "[][grow, fill]"));
         this.view = view;
-        this.table = new OutletsTable(view, new OutletsModel());
+        this.table = new OutletsTable(view, new OutletsModel(), leadTo);
         this.findings = new FindingsList(view, leadTo);
         middle.setOpaque(false);
         middle.add(scrolling(table), OUTLETS);
@@ -59,6 +59,7 @@ final class Below extends Sheet {
         filter.setColumns(14);
         filter.setName("filter");
         filter.getDocument().addDocumentListener(new Typing());
+        asSet.setName("as-set");
         asSet.setOpaque(false);
         asSet.setToolTipText("Off: every valve as it should be set. On: every valve as it is set.");
         asSet.addActionListener(

@@ -16,6 +16,7 @@ import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import lungfish.drawing.Hit;
 import lungfish.drawing.Viewport;
+import lungfish.reason.PartId;
 
 /** A drawing in metres that can be zoomed, panned and pointed at. What is drawn is its heirs' business. */
 abstract class Canvas extends JComponent {
@@ -68,6 +69,9 @@ abstract class Canvas extends JComponent {
 
     abstract Optional<Hit> at(double xM, double yM, double reachM);
 
+    /** Where a part lies, if it is in this drawing. */
+    abstract Optional<Rectangle2D> whereM(PartId part);
+
     /** What a double click, or Enter, on a part does. */
     abstract void enter(Hit hit);
 
@@ -96,8 +100,14 @@ abstract class Canvas extends JComponent {
         look(viewport().panned(dxPx, dyPx));
     }
 
-    /** Brings a place into the middle where it lies outside what is seen, or is too small to be told apart. */
-    final void lookAt(Rectangle2D placeM) {
+    /** Leads to a part: chooses it and brings it into sight. */
+    final void leadTo(PartId part) {
+        view.choose(part);
+        whereM(part).ifPresent(this::lookAt);
+    }
+
+    /** Brings a place into the middle where it lies outside what is seen. */
+    private void lookAt(Rectangle2D placeM) {
         Viewport now = viewport();
         Rectangle2D place = now.px(placeM);
         boolean isSeen =

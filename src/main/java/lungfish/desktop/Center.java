@@ -27,6 +27,7 @@ final class Center extends Sheet {
         this.view = view;
         this.telling = Line.reason(view);
         this.room = new RoomCanvas(view, this::openRack);
+        telling.setName("telling");
         back.setName("back-to-room");
         back.setVisible(false);
         back.addActionListener(event -> closeRack());
@@ -98,12 +99,12 @@ final class Center extends Sheet {
         room.enterChosen();
     }
 
-    /** Leads to a part of the room, in the room. */
+    /** Leads to a part: in the rack that is open, where it stands in that, else in the room. */
     void leadTo(PartId part) {
-        if (rack != null) {
+        if (rack != null && rack.whereM(part).isEmpty()) {
             closeRack();
         }
-        room.leadTo(part);
+        canvas().leadTo(part);
     }
 
     private void changed() {

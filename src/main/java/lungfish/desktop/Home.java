@@ -9,6 +9,9 @@ interface Home {
     /** Opens another window with a demo room. */
     void openDemo();
 
+    /** Closes every window, once each room is saved or need not be; where the person thinks better of it, none. */
+    void quit();
+
     /** Prefers a theme, and dresses every window in it. */
     void wear(Preference.Theme theme);
 

@@ -7,6 +7,8 @@ import java.awt.Rectangle;
 import java.awt.Toolkit;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JFrame;
 import javax.swing.WindowConstants;
@@ -58,9 +60,17 @@ final class MainWindow extends JFrame {
         setLocationRelativeTo(null);
     }
 
+    /** Room, file and whether it is saved; desktops that show the last two in their own way are told. */
     private void tell() {
-        setTitle(pane.view().desk().room().name() + (pane.view().desk().isChanged() ? " (not saved)" : "")
+        Desk desk = pane.view().desk();
+        Optional<Path> file = desk.file();
+        setTitle(desk.room().name()
+                + file.map(kept -> " · " + kept.getFileName()).orElse("")
+                + (desk.isChanged() ? " (not saved)" : "")
                 + " · Lungfish");
+        getRootPane().putClientProperty("Window.documentModified", desk.isChanged());
+        getRootPane()
+                .putClientProperty("Window.documentFile", file.map(Path::toFile).orElse(null));
     }
 
     WindowPane pane() {

@@ -3,6 +3,7 @@ package lungfish.desktop;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.JTable;
 import javax.swing.ListSelectionModel;
 import javax.swing.RowFilter;
@@ -10,19 +11,21 @@ import javax.swing.table.TableColumn;
 import javax.swing.table.TableRowSorter;
 import lungfish.reason.PartId;
 
-/** The outlets table: sorts by any column, filters by words, and chooses with the canvas what is chosen. */
+/** The outlets table: sorts by any column, filters by words, and chooses with the canvas what is chosen. A row leads to its place. */
 final class OutletsTable extends JTable {
     private static final int ROW = 26;
 
     private final transient View view;
     private final OutletsModel model;
+    private final transient Consumer<PartId> leadTo;
     private final transient TableRowSorter<OutletsModel> sorter;
     private boolean following;
 
-    OutletsTable(View view, OutletsModel model) {
+    OutletsTable(View view, OutletsModel model, Consumer<PartId> leadTo) {
         super(model);
         this.view = view;
         this.model = model;
+        this.leadTo = leadTo;
         this.sorter = new TableRowSorter<>(model);
         setName("outlets");
         getAccessibleContext().setAccessibleName("Outlets");
@@ -85,7 +88,7 @@ final class OutletsTable extends JTable {
     private void chosen() {
         int row = getSelectedRow();
         if (!following && row >= 0) {
-            view.choose(part(row));
+            leadTo.accept(part(row));
         }
     }
 

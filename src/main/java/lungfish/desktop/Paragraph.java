@@ -52,6 +52,12 @@ final class Paragraph extends JTextArea {
         return new Dimension(width, heightPx);
     }
 
+    /** Never lower than its text: that of a text area follows from how narrow it happens to be now. */
+    @Override
+    public Dimension getMinimumSize() {
+        return new Dimension(0, getPreferredSize().height);
+    }
+
     /** Measured on another text area, which is in no window: giving this one a size would lay out the window again. */
     private static int heightPx(Measured what) {
         JTextArea ruler = wrapped(new JTextArea(what.text()));

@@ -46,6 +46,11 @@ final class RackCanvas extends Canvas {
     }
 
     @Override
+    Optional<Rectangle2D> whereM(PartId part) {
+        return scene().flatMap(scene -> scene.whereM(part));
+    }
+
+    @Override
     Rectangle2D boundsM() {
         return scene().map(RackScene::boundsM).orElseGet(() -> new Rectangle2D.Double(0, 0, 1, 1));
     }

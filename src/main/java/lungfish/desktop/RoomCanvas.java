@@ -110,10 +110,9 @@ final class RoomCanvas extends Canvas {
         rackOf(hit.part()).ifPresent(openRack);
     }
 
-    /** Leads to a part: chooses it and brings it into sight. */
-    void leadTo(PartId part) {
-        view().choose(part);
-        scene.whereM(part).ifPresent(this::lookAt);
+    @Override
+    Optional<Rectangle2D> whereM(PartId part) {
+        return scene.whereM(part);
     }
 
     void enterChosen() {

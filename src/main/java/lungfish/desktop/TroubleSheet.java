@@ -23,6 +23,7 @@ final class TroubleSheet extends SideSheet {
                 .map(problem -> "• " + problem.sentence())
                 .collect(java.util.stream.Collectors.joining("\n\n")));
         list.getAccessibleContext().setAccessibleName("Problems");
+        copy.setName("copy");
         copy.addActionListener(event -> Toolkit.getDefaultToolkit()
                 .getSystemClipboard()
                 .setContents(new StringSelection(trouble.text()), null));

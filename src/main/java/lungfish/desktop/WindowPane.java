@@ -4,8 +4,10 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.List;
 import javax.swing.BorderFactory;
+import javax.swing.InputMap;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
+import javax.swing.KeyStroke;
 import lungfish.desk.Desk;
 import lungfish.desk.Listener;
 import lungfish.desk.Trouble;
@@ -66,9 +68,17 @@ final class WindowPane extends JPanel {
         split.setBorder(BorderFactory.createEmptyBorder());
         split.setOpaque(false);
         split.setContinuousLayout(true);
+        leaveRegionKeysTo(split);
         below.setPreferredSize(new java.awt.Dimension(400, view.px(230)));
         center.setPreferredSize(new java.awt.Dimension(400, view.px(520)));
         return split;
+    }
+
+    /** A split pane takes F6 for itself; here it walks the regions. */
+    private static void leaveRegionKeysTo(JSplitPane split) {
+        InputMap keys = split.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT);
+        keys.put(KeyStroke.getKeyStroke("F6"), "none");
+        keys.put(KeyStroke.getKeyStroke("shift F6"), "none");
     }
 
     Home home() {

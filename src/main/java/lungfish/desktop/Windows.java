@@ -3,6 +3,7 @@ package lungfish.desktop;
 import java.awt.EventQueue;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
@@ -71,6 +72,22 @@ public final class Windows implements Home {
     @Override
     public void openDemo() {
         show(desks.withDemo(FIRST_ROOM));
+    }
+
+    @Override
+    public void quit() {
+        whenKept(all().iterator(), () -> all().forEach(MainWindow::dispose));
+    }
+
+    /** Asks window after window, each brought to the front, so that one sees which room is meant. */
+    private static void whenKept(Iterator<MainWindow> windows, Runnable then) {
+        if (windows.hasNext()) {
+            MainWindow next = windows.next();
+            next.toFront();
+            next.pane().files().whenKept(() -> whenKept(windows, then));
+        } else {
+            then.run();
+        }
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.Optional;
 import lungfish.demand.Need;
 import lungfish.drawing.SceneParts.OutletPart;
 import lungfish.plan.Plan;
+import lungfish.reason.PartId;
 import lungfish.room.Rack;
 import lungfish.room.RackId;
 import lungfish.room.Shelf;
@@ -86,6 +87,24 @@ public final class RackScene {
                 .max()
                 .orElse(1);
         return new Rectangle2D.Double(0, -(top + ABOVE_TOP_M), rack.widthM(), top + ABOVE_TOP_M);
+    }
+
+    /** Where an outlet's device, a tank or the rack itself lies in this view; empty for what is not in it. */
+    public Optional<Rectangle2D> whereM(PartId part) {
+        return outlets.stream()
+                .filter(each -> each.outlet().part().equals(part))
+                .findFirst()
+                .<Rectangle2D>map(each -> new Rectangle2D.Double(each.xM(), each.releaseYM(), 0, 0))
+                .or(() -> glassOf(part))
+                .or(() -> Optional.of(boundsM()).filter(all -> rack.id().part().equals(part)));
+    }
+
+    private Optional<Rectangle2D> glassOf(PartId part) {
+        return rack.shelves().stream()
+                .flatMap(shelf -> shelf.tanks().stream()
+                        .filter(tank -> tank.id().part().equals(part))
+                        .map(tank -> glassM(shelf, tank)))
+                .findFirst();
     }
 
     /**

@@ -1,10 +1,8 @@
 package lungfish.desktop;
 
 import java.awt.Component;
-import java.awt.Container;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.stream.Stream;
 import lungfish.desk.Desk;
 import lungfish.desk.Desks;
 import lungfish.desk.Hands;
@@ -41,19 +39,7 @@ final class Bench implements Home {
 
     /** The part of this name, wherever it is in the window. */
     <T extends Component> T part(Class<T> kind, String name) {
-        return all(pane)
-                .filter(kind::isInstance)
-                .map(kind::cast)
-                .filter(part -> name.equals(part.getName()))
-                .findFirst()
-                .orElseThrow(() -> new AssertionError("there is no " + name));
-    }
-
-    private static Stream<Component> all(Component one) {
-        return one instanceof Container holder
-                ? Stream.concat(
-                        Stream.of(one), Stream.of(holder.getComponents()).flatMap(Bench::all))
-                : Stream.of(one);
+        return Parts.find(pane, kind, name).orElseThrow(() -> new AssertionError("there is no " + name));
     }
 
     @Override
@@ -63,6 +49,9 @@ final class Bench implements Home {
 
     @Override
     public void openDemo() {}
+
+    @Override
+    public void quit() {}
 
     @Override
     public void wear(Preference.Theme theme) {

@@ -42,6 +42,13 @@ final class ParagraphTest {
     }
 
     @Test
+    void howNarrowItHappensToBeMakesItNoHigher() {
+        Paragraph paragraph = paragraph("Two words and some more.");
+        paragraph.setSize(3, 40);
+        assertThat(paragraph.getMinimumSize().height).isEqualTo(paragraph.getPreferredSize().height);
+    }
+
+    @Test
     void aNewTextIsMeasuredAnew() {
         Paragraph paragraph = paragraph("short");
         int one = paragraph.getPreferredSize().height;

@@ -1,0 +1,35 @@
+package lungfish.desktop;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.JLabel;
+import javax.swing.JTable;
+
+/** The parts of a window, from the outside in. */
+final class Parts {
+    private Parts() {}
+
+    static Stream<Component> all(Component one) {
+        return one instanceof Container holder
+                ? Stream.concat(
+                        Stream.of(one), Stream.of(holder.getComponents()).flatMap(Parts::all))
+                : Stream.of(one);
+    }
+
+    /** The first of a kind and a name. */
+    static <T extends Component> Optional<T> find(Component inside, Class<T> kind, String name) {
+        return all(inside)
+                .filter(kind::isInstance)
+                .map(kind::cast)
+                .filter(part -> name.equals(part.getName()))
+                .findFirst();
+    }
+
+    /** What a cell of a table says. */
+    static String cellText(JTable table, int row, int column) {
+        Component cell = table.prepareRenderer(table.getCellRenderer(row, column), row, column);
+        return cell instanceof JLabel label ? label.getText() : "";
+    }
+}

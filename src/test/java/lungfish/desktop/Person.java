@@ -1,0 +1,215 @@
+package lungfish.desktop;
+
+import java.awt.AWTException;
+import java.awt.Component;
+import java.awt.Dialog;
+import java.awt.EventQueue;
+import java.awt.KeyboardFocusManager;
+import java.awt.MouseInfo;
+import java.awt.Point;
+import java.awt.Robot;
+import java.awt.Window;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
+import javax.swing.KeyStroke;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A person at the real windows: the mouse and the keys are those of the display, and a window gets them if it is there and
+ * has the focus. Each click, chord or line typed counts as one action.
+ */
+final class Person implements AutoCloseable {
+    private final WatchedQueue queue = WatchedQueue.push();
+    private final Robot robot;
+    private final Windows windows;
+    private int actions;
+
+    /** Starts the program, and waits for the window and for its plan. */
+    Person(Path folder, Optional<Path> file) {
+        try {
+            robot = new Robot();
+        } catch (AWTException e) {
+            throw new AssertionError(e);
+        }
+        windows = Windows.open(folder, file);
+        until("a window that has the focus", () -> !windows.all().isEmpty() && hasFocus(pane()));
+        until("a plan", () -> pane().view().desk().isCurrent());
+    }
+
+    private static boolean hasFocus(WindowPane pane) {
+        return pane.center().canvas().isFocusOwner();
+    }
+
+    /** The window opened last. */
+    MainWindow window() {
+        List<MainWindow> all = windows.all();
+        return all.get(all.size() - 1);
+    }
+
+    WindowPane pane() {
+        return window().pane();
+    }
+
+    /** Asked on the event thread, as is {@link #isEmpty}. */
+    int count() {
+        return windows.all().size();
+    }
+
+    boolean isEmpty() {
+        return windows.all().isEmpty();
+    }
+
+    List<MainWindow> windows() {
+        return see(windows::all);
+    }
+
+    int actions() {
+        return actions;
+    }
+
+    void until(String condition, BooleanSupplier holds) {
+        queue.await(condition, holds);
+    }
+
+    /** What is asked on the event thread. */
+    <T> T see(Callable<T> question) {
+        FutureTask<T> task = new FutureTask<>(question);
+        try {
+            EventQueue.invokeAndWait(task);
+            return task.get();
+        } catch (InvocationTargetException | java.util.concurrent.ExecutionException e) {
+            throw new AssertionError(e.getCause());
+        } catch (InterruptedException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** The part of this name in the window, once it is there to be seen. */
+    <T extends Component> T part(Class<T> kind, String name) {
+        until(name + " in sight", () -> Parts.find(window(), kind, name)
+                .filter(Component::isShowing)
+                .isPresent());
+        return see(() -> Parts.find(window(), kind, name).orElseThrow());
+    }
+
+    void click(Component part) {
+        click(part, () -> new Point(part.getWidth() / 2, part.getHeight() / 2));
+    }
+
+    void click(Component part, Supplier<Point> at) {
+        actions++;
+        moveTo(part, at);
+        button();
+    }
+
+    void doubleClick(Component part, Supplier<Point> at) {
+        actions++;
+        moveTo(part, at);
+        button();
+        button();
+    }
+
+    /** Moves the pointer there, and again where the place has moved meanwhile: by the window manager, or in a new layout. */
+    void moveTo(Component part, Supplier<Point> at) {
+        until("the pointer over " + part.getName(), () -> {
+            Point there = part.getLocationOnScreen();
+            there.translate(at.get().x, at.get().y);
+            boolean isThere =
+                    part.isValid() && MouseInfo.getPointerInfo().getLocation().equals(there);
+            if (!isThere) {
+                robot.mouseMove(there.x, there.y);
+                EventQueue.invokeLater(() -> {}); // look again
+            }
+            return isThere;
+        });
+    }
+
+    void drag(Component part, Point from, Point to) {
+        actions++;
+        moveTo(part, () -> from);
+        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+        moveTo(part, () -> to);
+        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    }
+
+    private void button() {
+        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    }
+
+    void wheel(Component part, Supplier<Point> at, int notches) {
+        actions++;
+        moveTo(part, at);
+        robot.mouseWheel(notches);
+    }
+
+    /** The key of an action. */
+    void act(Class<? extends Act> kind) {
+        press(Optional.ofNullable(pane().acts().the(kind).key()).orElseThrow());
+    }
+
+    void press(String key) {
+        press(KeyStroke.getKeyStroke(key));
+    }
+
+    void press(KeyStroke chord) {
+        actions++;
+        List<Integer> with = Keyboard.modifiers(chord);
+        with.forEach(robot::keyPress);
+        robot.keyPress(chord.getKeyCode());
+        robot.keyRelease(chord.getKeyCode());
+        with.forEach(robot::keyRelease);
+    }
+
+    /** Types a line, and Enter. */
+    void type(String line) {
+        actions++;
+        line.chars().mapToObj(Keyboard::of).forEach(key -> {
+            actions--;
+            press(key);
+        });
+        robot.keyPress(KeyEvent.VK_ENTER);
+        robot.keyRelease(KeyEvent.VK_ENTER);
+    }
+
+    /** The part of this kind that has the focus in a dialog, once there is one. */
+    <T extends Component> T focusedInDialog(Class<T> kind) {
+        AtomicReference<@Nullable T> part = new AtomicReference<>();
+        until("the focus in a " + kind.getSimpleName(), () -> {
+            boolean isSo = kind.isInstance(owner()) && focusedWindow() instanceof Dialog;
+            if (isSo) {
+                part.set(kind.cast(owner()));
+            }
+            return isSo;
+        });
+        return Objects.requireNonNull(part.get());
+    }
+
+    /** Asked on the event thread. */
+    static @Nullable Component owner() {
+        return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+    }
+
+    private static @Nullable Window focusedWindow() {
+        return KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusedWindow();
+    }
+
+    @Override
+    public void close() {
+        see(() -> {
+            List.of(Window.getWindows()).forEach(Window::dispose);
+            return true;
+        });
+        queue.close();
+    }
+}
