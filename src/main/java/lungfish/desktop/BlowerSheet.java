@@ -101,7 +101,8 @@ final class BlowerSheet extends SideSheet {
 
     private static String count(List<Candidate> all) {
         long fit = all.stream().filter(Candidate::fits).count();
-        return fit + " of " + all.size() + " classes fit, tired and with devices due for cleaning.";
+        return fit + " of " + all.size() + " classes fit, tired and with devices due for cleaning."
+                + " On its curve: ○ needed, ● where it runs.";
     }
 
     /** Whether the current plan runs on it. */

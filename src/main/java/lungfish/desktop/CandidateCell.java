@@ -1,11 +1,12 @@
 package lungfish.desktop;
 
+import java.awt.Color;
 import java.awt.Component;
+import java.awt.Font;
 import java.util.function.IntSupplier;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
-import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.ListCellRenderer;
@@ -17,27 +18,34 @@ import lungfish.report.Limits;
 import lungfish.sizing.Candidate;
 import net.miginfocom.swing.MigLayout;
 
-/** One blower in the list: its verdict as a shape and a word, where it would run, and which limits it breaks. */
+/** One blower in the list: its verdict as a shape and a word, its curve in little, where it would run, and which limits it breaks. */
 final class CandidateCell extends JPanel implements ListCellRenderer<Candidate> {
     private final transient View view;
     private final transient Predicate<Candidate> taken;
-    private final JLabel verdict = new JLabel();
+    private final CandidateCurve curve;
+    private final Paragraph verdict;
     private final Paragraph name;
     private final Paragraph runs;
     private final Paragraph breaks;
 
     CandidateCell(View view, Predicate<Candidate> taken, IntSupplier widthPx) {
         super(new MigLayout(
-                "insets " + view.px(6) + " " + view.px(8) + ", fillx, wrap 1, hidemode 3, gap 0 " + view.px(1)));
+                "insets " + view.px(6) + " " + view.px(8) + ", fillx, wrap 2, hidemode 3, gap " + view.px(8) + " "
+                        + view.px(1),
+                "[grow, fill][]"));
         this.view = view;
         this.taken = taken;
-        this.name = new Paragraph(view, Type::label, Palette::ink, widthPx);
+        this.curve = new CandidateCurve(view);
+        IntSupplier besideCurve = () -> widthPx.getAsInt() - curve.getPreferredSize().width - view.px(8);
+        this.verdict = new Paragraph(view, Type::drawingName, Palette::ink, besideCurve);
+        this.name = new Paragraph(view, Type::label, Palette::ink, besideCurve);
         this.runs = new Paragraph(view, Type::body, Palette::softInk, widthPx);
         this.breaks = new Paragraph(view, Type::body, Palette::accent, widthPx);
-        add(verdict, "growx");
-        add(name, "growx");
-        add(runs, "growx");
-        add(breaks, "growx");
+        add(verdict, "wmin 0");
+        add(curve, "spany 2, aligny top");
+        add(name, "wmin 0");
+        add(runs, "spanx 2, growx");
+        add(breaks, "spanx 2, growx");
     }
 
     @Override
@@ -45,10 +53,9 @@ final class CandidateCell extends JPanel implements ListCellRenderer<Candidate> 
             JList<? extends Candidate> list, Candidate candidate, int index, boolean isSelected, boolean hasFocus) {
         Palette palette = view.look().palette();
         Type type = view.look().type();
-        verdict.setFont(type.drawingName());
-        verdict.setText(verdict(candidate) + (taken.test(candidate) ? " · taken" : ""));
-        verdict.setForeground(
-                candidate.fits() ? palette.good() : candidate.serves() ? palette.softInk() : palette.accent());
+        curve.show(candidate);
+        String says = verdict(candidate) + (taken.test(candidate) ? " · taken" : "");
+        dress(verdict, says, type.drawingName(), verdictInk(candidate));
         dress(name, candidate.kind().name(), type.label(), palette.ink());
         dress(runs, runs(candidate), type.body(), palette.softInk());
         dress(breaks, breaks(candidate), type.body(), palette.accent());
@@ -61,7 +68,15 @@ final class CandidateCell extends JPanel implements ListCellRenderer<Candidate> 
         return this;
     }
 
-    private static void dress(Paragraph paragraph, String text, java.awt.Font font, java.awt.Color ink) {
+    private Color verdictInk(Candidate candidate) {
+        Palette palette = view.look().palette();
+        if (candidate.fits()) {
+            return palette.good();
+        }
+        return candidate.serves() ? palette.softInk() : palette.accent();
+    }
+
+    private static void dress(Paragraph paragraph, String text, Font font, Color ink) {
         paragraph.setFont(font);
         paragraph.setForeground(ink);
         paragraph.setText(text);

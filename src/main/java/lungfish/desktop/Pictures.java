@@ -2,10 +2,12 @@ package lungfish.desktop;
 
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import lungfish.desk.Age;
 import lungfish.drawing.BackupPicture;
 import lungfish.drawing.CurvePicture;
 import lungfish.drawing.HeadroomPicture;
 import lungfish.drawing.NoisePicture;
+import lungfish.plan.Duty;
 import lungfish.plan.Plan;
 
 /** Brings the pictures of the side panels to the screen in the look of one window. */
@@ -19,7 +21,7 @@ final class Pictures {
             case DUTY ->
                 new Picture(
                         (plan, width) -> plan.duty().isPresent() ? view.px(CURVE_HEIGHT) : 0,
-                        (plan, area, g) -> CurvePicture.paint(plan, area, view.look(), g));
+                        (plan, area, g) -> plan.duty().ifPresent(duty -> curve(duty, area, view, g)));
             case HEADROOM ->
                 new Picture(
                         (plan, width) -> HeadroomPicture.height(plan, width, view.look()),
@@ -33,6 +35,12 @@ final class Pictures {
                         (plan, width) -> plan.backup().isPresent() ? BackupPicture.height(view.look()) : 0,
                         (plan, area, g) -> BackupPicture.paint(plan, area, view.look(), g));
         };
+    }
+
+    /** At the age that the figures beside it are of. */
+    private static void curve(Duty duty, Rectangle2D area, View view, Graphics2D g) {
+        Age age = view.desk().age();
+        CurvePicture.paint(duty, age.needed(duty), age.running(duty), area, view.look(), g);
     }
 
     private static boolean isHeard(Plan plan) {
