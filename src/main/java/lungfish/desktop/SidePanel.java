@@ -11,6 +11,7 @@ import java.util.function.Function;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.SwingConstants;
+import javax.swing.Timer;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
 import lungfish.plan.Plan;
@@ -27,10 +28,16 @@ final class SidePanel extends Sheet {
 
     private static final int PAD = 16;
 
+    /** How long a changed figure is marked. */
+    private static final int MARKED_MS = 1500;
+
     private final transient View view;
     private final Subject subject;
     private final transient Picture picture;
     private final Line title;
+    private final Line was;
+    private final transient Changes changes;
+    private final Timer fade = new Timer(MARKED_MS, event -> unmark());
     private final JButton headline = new JButton();
     private final Paragraph reason;
     private final Canvas canvas = new Canvas();
@@ -41,6 +48,9 @@ final class SidePanel extends Sheet {
         this.subject = subject;
         this.picture = picture;
         this.title = Line.title(view, "");
+        this.was = new Line(view, Type::drawing, Palette::softInk);
+        this.changes = new Changes(subject);
+        fade.setRepeats(false);
         this.reason = new Paragraph(view, Type::body, Palette::softInk, () -> Side.panelPx(view) - 2 * view.px(PAD));
         headline.setName(subject.name());
         headline.setHorizontalAlignment(SwingConstants.LEADING);
@@ -58,7 +68,8 @@ final class SidePanel extends Sheet {
     private void layOut() {
         String pad = "gapleft " + view.px(PAD) + ", gapright " + view.px(PAD);
         removeAll();
-        add(title, pad + ", gaptop " + view.px(12));
+        add(title, pad + ", gaptop " + view.px(12) + ", split 2, wmin 0");
+        add(was, "growx 0, gapright " + view.px(PAD));
         add(headline, "gapleft " + view.px(PAD) + ", gaptop " + view.px(2) + ", growx, wmin 0");
         add(reason, pad + ", gaptop " + view.px(2));
         add(canvas, pad + ", gaptop " + view.px(8) + ", gapbottom " + view.px(12) + ", growy");
@@ -75,9 +86,36 @@ final class SidePanel extends Sheet {
         reason.setText(glance.reason());
         headline.getAccessibleContext().setAccessibleName(glance.title() + ": " + glance.headline());
         headline.getAccessibleContext().setAccessibleDescription(glance.reason());
+        markWhatChanged();
         layOut();
         revalidate();
         repaint();
+    }
+
+    private void markWhatChanged() {
+        view.plan()
+                .filter(plan -> view.desk().isCurrent())
+                .flatMap(plan -> changes.hear(plan, view.desk().age(), view.quantities()))
+                .ifPresent(before -> {
+                    was.setText("was " + before);
+                    fade.restart();
+                });
+    }
+
+    private void unmark() {
+        was.setText("");
+        repaint();
+    }
+
+    /** A changed figure has a short line under it while it is marked. */
+    @Override
+    protected void paintChildren(Graphics graphics) {
+        super.paintChildren(graphics);
+        if (!was.getText().isEmpty()) {
+            graphics.setColor(view.look().palette().accent());
+            int wide = Math.min(headline.getWidth(), view.px(40));
+            graphics.fillRect(headline.getX(), headline.getY() + headline.getHeight() - view.px(3), wide, view.px(2));
+        }
     }
 
     /** An older figure is painted soft until the new one is there. */
