@@ -5,9 +5,12 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import lungfish.drawing.HeightsPainter;
 import lungfish.drawing.Hit;
+import lungfish.drawing.Look;
 import lungfish.drawing.RackPainter;
 import lungfish.drawing.RackScene;
+import lungfish.drawing.RackSheet;
 import lungfish.drawing.RoomScene;
 import lungfish.drawing.Viewport;
 import lungfish.reason.PartId;
@@ -16,6 +19,8 @@ import lungfish.room.RackId;
 /** One rack from its front. Escape, or Backspace, leads back to the room. */
 final class RackCanvas extends Canvas {
     private static final int MARGIN = 36;
+    private static final int TITLE = 60;
+    private static final int TITLE_LEFT = 20;
 
     private final transient Supplier<RoomScene> room;
     private final RackId rack;
@@ -58,13 +63,25 @@ final class RackCanvas extends Canvas {
     @Override
     Rectangle2D areaPx() {
         int margin = view().px(MARGIN);
+        int top = view().px(TITLE);
         return new Rectangle2D.Double(
-                2.0 * margin, margin, Math.max(1, getWidth() - 4.0 * margin), Math.max(1, getHeight() - 2.0 * margin));
+                2.0 * margin,
+                top,
+                Math.max(1, getWidth() - 4.0 * margin),
+                Math.max(1, getHeight() - top - 0.5 * margin));
     }
 
     @Override
     void paintDrawing(Viewport viewport, Graphics2D g) {
-        scene().ifPresent(scene -> RackPainter.paint(scene, viewport, view().marked(), view().look(), g));
+        scene().ifPresent(scene -> paint(scene, viewport, g));
+    }
+
+    private void paint(RackScene scene, Viewport viewport, Graphics2D g) {
+        Look look = view().look();
+        HeightsPainter.paint(scene, viewport, look, g);
+        RackPainter.paint(scene, viewport, view().marked(), look, g);
+        double left = view().px(TITLE_LEFT);
+        RackSheet.title(scene, new Rectangle2D.Double(left, view().px(4), getWidth() - 2 * left, 0), look, g);
     }
 
     @Override

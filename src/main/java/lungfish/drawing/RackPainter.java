@@ -128,7 +128,11 @@ public final class RackPainter {
         Font font = ink.type().drawing();
         double baseline = water.getMaxY() + ink.view().lengthPx(BOARD_M) + ink.px(13);
         String name = ink.fitting(tank.name(), water.getWidth(), font);
-        ink.textAround(name, water.getCenterX(), baseline, font, ink.palette().softInk());
+        double wide = ink.width(name, font);
+        double left = ink.view().xPx(POST_M) + ink.px(3); // between the posts
+        double right = ink.view().xPx(scene.rack().widthM() - POST_M) - ink.px(3);
+        double x = Math.max(left, Math.min(right - wide, water.getCenterX() - wide / 2));
+        ink.text(name, x, baseline, font, ink.palette().softInk());
     }
 
     private double write(String line, Rectangle2D water, double baseline, double roomPx) {

@@ -18,6 +18,15 @@ public final class RackSheet {
         Ink ink = Ink.flat(look, g);
         ink.fill(area, look.palette().sheet());
         Rectangle2D inside = Marks.outset(area, -ink.px(MARGIN_PX));
+        title(scene, inside, look, g);
+        Viewport view = viewport(scene, area, look);
+        HeightsPainter.paint(scene, view, look, g);
+        RackPainter.paint(scene, view, marked, look, g);
+    }
+
+    /** What the rack is called and what stands in it, in the upper left of an area. */
+    public static void title(RackScene scene, Rectangle2D inside, Look look, Graphics2D g) {
+        Ink ink = Ink.flat(look, g);
         Rack rack = scene.rack();
         ink.text(
                 ink.fitting(rack.name(), inside.getWidth(), ink.type().headline()),
@@ -31,9 +40,6 @@ public final class RackSheet {
                 inside.getY() + ink.px(44),
                 ink.type().body(),
                 ink.palette().softInk());
-        Viewport view = viewport(scene, area, look);
-        HeightsPainter.paint(scene, view, look, g);
-        RackPainter.paint(scene, view, marked, look, g);
     }
 
     /** The view in which a sheet of this area shows the rack: what turns a place on the sheet into one of the rack. */
