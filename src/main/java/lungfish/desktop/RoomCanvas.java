@@ -8,7 +8,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import lungfish.drawing.Hit;
+import lungfish.drawing.KeptPicture;
 import lungfish.drawing.LegendPainter;
+import lungfish.drawing.Look;
 import lungfish.drawing.RoomPainter;
 import lungfish.drawing.RoomScene;
 import lungfish.drawing.RulerPainter;
@@ -27,6 +29,7 @@ final class RoomCanvas extends Canvas {
     private static final Graphics2D MEASURING = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
 
     private final transient Consumer<RackId> openRack;
+    private final transient KeptPicture kept = new KeptPicture();
     private transient RoomScene scene;
 
     RoomCanvas(View view, Consumer<RackId> openRack) {
@@ -89,15 +92,32 @@ final class RoomCanvas extends Canvas {
 
     @Override
     void paintDrawing(Viewport viewport, Graphics2D g) {
-        double legend = legendHeight();
-        Rectangle2D drawn = new Rectangle2D.Double(0, 0, getWidth(), getHeight() - legend - view().px(4));
+        Look look = view().look();
+        kept.paint(getWidth(), getHeight(), List.of(scene, viewport, look), each -> paintUnmarked(viewport, each), g);
+        Graphics2D clipped = (Graphics2D) g.create();
+        clipped.clip(drawnPx());
+        RoomPainter.marks(scene, viewport, view().marked(), look, clipped);
+        clipped.dispose();
+    }
+
+    /** Where the room is drawn, above the legend. */
+    private Rectangle2D drawnPx() {
+        return new Rectangle2D.Double(0, 0, getWidth(), getHeight() - legendHeight() - view().px(4));
+    }
+
+    private void paintUnmarked(Viewport viewport, Graphics2D g) {
+        Look look = view().look();
+        Rectangle2D drawn = drawnPx();
+        g.setColor(look.palette().sheet());
+        g.fillRect(0, 0, getWidth(), getHeight());
         Graphics2D clipped = (Graphics2D) g.create();
         clipped.clip(drawn);
-        RoomPainter.paint(scene, viewport, drawn, view().marked(), view().look(), clipped);
-        RulerPainter.paint(scene, drawn, viewport, view().look(), clipped);
+        RoomPainter.unmarked(scene, viewport, drawn, look, clipped);
+        RulerPainter.paint(scene, drawn, viewport, look, clipped);
         clipped.dispose();
+        double legend = legendHeight();
         Rectangle2D at = new Rectangle2D.Double(view().px(SIDE), getHeight() - legend, legendWidth(), legend);
-        LegendPainter.paint(scene, at, view().look(), g);
+        LegendPainter.paint(scene, at, look, g);
     }
 
     @Override

@@ -9,7 +9,7 @@ import lungfish.room.Blower;
 final class BlowerPainter {
     private BlowerPainter() {}
 
-    static void paint(BlowerPart blower, Marked marked, Ink ink) {
+    static void paint(BlowerPart blower, Ink ink) {
         Rectangle2D box = boxPx(blower, ink);
         double corner = ink.px(6);
         RoundRectangle2D block =
@@ -25,7 +25,6 @@ final class BlowerPainter {
                 ink.draw(box, ink.palette().softInk(), 1.2);
             }
         }
-        Marks.around(blower.part(), box, marked, ink);
     }
 
     private static void planned(BlowerPart blower, Rectangle2D box, RoundRectangle2D block, Ink ink) {

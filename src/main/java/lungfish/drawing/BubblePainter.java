@@ -80,6 +80,9 @@ final class BubblePainter {
         Point point = stretch.run().at(atM);
         double x = ink.view().xPx(point.xM());
         double y = ink.view().yPx(point.yM());
+        if (!ink.isSeen(Boxes.around(x, y, ink.mark(4)))) {
+            return;
+        }
         if (count % ARROW_EVERY == 0) {
             arrow(stretch, atM, x, y);
         } else {

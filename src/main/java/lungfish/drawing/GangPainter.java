@@ -7,11 +7,11 @@ import lungfish.drawing.SceneParts.GangPart;
 final class GangPainter {
     private GangPainter() {}
 
-    static void paint(RoomScene scene, Marked marked, Ink ink) {
-        scene.gangs().forEach(gang -> paint(gang, marked, ink));
+    static void paint(RoomScene scene, Ink ink) {
+        scene.gangs().forEach(gang -> paint(gang, ink));
     }
 
-    private static void paint(GangPart gang, Marked marked, Ink ink) {
+    private static void paint(GangPart gang, Ink ink) {
         double x = ink.view().xPx(gang.xM());
         double y = ink.view().yPx(gang.yM());
         gang.tapM()
@@ -22,9 +22,14 @@ final class GangPainter {
                         y,
                         ink.palette().air(),
                         1.2));
-        Rectangle2D bar = new Rectangle2D.Double(x - ink.mark(6), y - ink.mark(2), ink.mark(12), ink.mark(4));
+        Rectangle2D bar = barPx(gang, ink);
         ink.fill(bar, ink.palette().sheet());
         ink.draw(bar, ink.palette().air(), 1.2);
-        Marks.around(gang.part(), bar, marked, ink);
+    }
+
+    static Rectangle2D barPx(GangPart gang, Ink ink) {
+        double x = ink.view().xPx(gang.xM());
+        double y = ink.view().yPx(gang.yM());
+        return new Rectangle2D.Double(x - ink.mark(6), y - ink.mark(2), ink.mark(12), ink.mark(4));
     }
 }

@@ -57,6 +57,15 @@ record Ink(Look look, Viewport view, Graphics2D g) {
         return mark(1) < 0.8 * px(1);
     }
 
+    /** Whether any of a box is inside what is painted now. */
+    boolean isSeen(Rectangle2D box) {
+        return g.hitClip(
+                (int) Math.floor(box.getX()),
+                (int) Math.floor(box.getY()),
+                (int) Math.ceil(box.getWidth()) + 1,
+                (int) Math.ceil(box.getHeight()) + 1);
+    }
+
     void draw(Shape shape, Color colour, double widthPx) {
         draw(shape, colour, new BasicStroke((float) px(widthPx), BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
     }

@@ -12,6 +12,10 @@ public record Marked(Set<PartId> chosen, Optional<PartId> hovered) {
         chosen = Set.copyOf(chosen);
     }
 
+    boolean isNothing() {
+        return chosen.isEmpty() && hovered.isEmpty();
+    }
+
     boolean isChosen(PartId part) {
         return chosen.contains(part);
     }

@@ -1,6 +1,5 @@
 package lungfish.drawing;
 
-import java.awt.geom.Ellipse2D;
 import lungfish.drawing.SceneParts.OutletPart;
 import lungfish.room.Rack;
 import lungfish.room.Tank;
@@ -14,22 +13,16 @@ final class OutletPainter {
 
     private OutletPainter() {}
 
-    static void paint(OutletPart outlet, Marked marked, Ink ink) {
+    static void paint(OutletPart outlet, Ink ink) {
         double x = ink.view().xPx(outlet.xM());
         double y = ink.view().yPx(outlet.yM());
         double radius = radiusPx(outlet, ink);
+        if (!ink.isSeen(Boxes.around(x, y, 3 * radius))) {
+            return;
+        }
         StateMark.paint(outlet.state(), x, y, radius, ink);
         if (outlet.index() && outlet.state() != OutletState.INDEX) {
             ink.draw(StateMark.circle(x, y, radius * 2.2), ink.palette().accent(), 1.5);
-        }
-        mark(outlet, marked, StateMark.circle(x, y, radius * 2.2 + ink.px(2)), ink);
-    }
-
-    private static void mark(OutletPart outlet, Marked marked, Ellipse2D around, Ink ink) {
-        if (marked.isChosen(outlet.part())) {
-            ink.draw(around, ink.palette().ink(), 2);
-        } else if (marked.isHovered(outlet.part())) {
-            ink.draw(around, ink.palette().softInk(), 1);
         }
     }
 

@@ -4,7 +4,6 @@ import java.awt.BasicStroke;
 import java.awt.Stroke;
 import java.awt.geom.Path2D;
 import java.util.List;
-import lungfish.reason.PartId;
 import lungfish.room.Point;
 import lungfish.room.Run;
 
@@ -17,29 +16,18 @@ final class PipePainter {
 
     private PipePainter() {}
 
-    static void paint(RoomScene scene, Marked marked, Ink ink) {
+    static void paint(RoomScene scene, Ink ink) {
         List<Run> runs = scene.room().runs();
-        runs.forEach(run -> marks(run, marked, ink));
         runs.forEach(run -> ink.draw(path(run, ink.view()), ink.palette().ink(), stroke(BORE_PX + 2 * WALL_PX, ink)));
         runs.forEach(run -> ink.draw(path(run, ink.view()), ink.palette().sheet(), stroke(BORE_PX, ink)));
         BubblePainter.paint(scene.stretches(), ink);
-    }
-
-    private static void marks(Run run, Marked marked, Ink ink) {
-        PartId part = run.id().part();
-        if (marked.isChosen(part)) {
-            ink.draw(path(run, ink.view()), ink.palette().ink(), stroke(BORE_PX + 12, ink));
-            ink.draw(path(run, ink.view()), ink.palette().sheet(), stroke(BORE_PX + 8, ink));
-        } else if (marked.isHovered(part)) {
-            ink.draw(path(run, ink.view()), ink.palette().line(), stroke(BORE_PX + 9, ink));
-        }
     }
 
     private static Stroke stroke(double widthPx, Ink ink) {
         return new BasicStroke((float) ink.mark(widthPx), BasicStroke.CAP_SQUARE, BasicStroke.JOIN_ROUND);
     }
 
-    private static Path2D path(Run run, Viewport view) {
+    static Path2D path(Run run, Viewport view) {
         Path2D path = new Path2D.Double();
         List<Point> points = run.points();
         for (int i = 0; i < points.size(); i++) {

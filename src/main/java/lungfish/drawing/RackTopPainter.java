@@ -1,6 +1,6 @@
 package lungfish.drawing;
 
-import java.awt.Stroke;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import lungfish.drawing.SceneParts.RackPart;
@@ -13,30 +13,41 @@ final class RackTopPainter {
 
     private RackTopPainter() {}
 
-    static void paint(RackPart rack, Marked marked, Ink ink) {
-        RoundRectangle2D outline = rounded(ink.view().px(rack.outlineM()), 0, CORNER_PX, ink);
+    static void paint(RackPart rack, Ink ink) {
+        Rectangle2D box = ink.view().px(rack.outlineM());
+        if (!ink.isSeen(Marks.outset(box, ink.px(2)))) {
+            return;
+        }
+        RoundRectangle2D outline = rounded(box, 0, CORNER_PX, ink);
         ink.fill(outline, ink.palette().sheet());
-        rack.tanks().forEach(tank -> tank(tank, marked, ink));
+        tanks(rack, ink);
         if (rack.rack().isPlanned()) {
             ink.draw(outline, ink.palette().planned(), ink.dashed(RACK_PX, 4));
         } else {
             ink.draw(outline, ink.palette().softInk(), RACK_PX);
         }
-        Marks.around(rack.rack().id().part(), ink.view().px(rack.outlineM()), marked, ink);
     }
 
-    private static void tank(TankPart tank, Marked marked, Ink ink) {
-        Rectangle2D box = ink.view().px(tank.boxM());
-        double inset = Math.min(ink.px(2), 0.1 * Math.min(box.getWidth(), box.getHeight()));
-        RoundRectangle2D glass = rounded(box, inset, 2, ink);
-        if (tank.planned()) {
-            Stroke dashes = ink.dashed(0.9, 3);
-            ink.draw(glass, ink.palette().planned(), dashes);
+    /** All at once: a hall has hundreds, and a shape has its price however small it is. */
+    private static void tanks(RackPart rack, Ink ink) {
+        Path2D glass = new Path2D.Double();
+        rack.tanks().forEach(tank -> glass.append(glass(tank, ink), false));
+        if (rack.rack().isPlanned()) {
+            ink.draw(glass, ink.palette().planned(), ink.dashed(0.9, 3));
         } else {
             ink.fillWater(glass);
             ink.draw(glass, ink.palette().waterEdge(), 0.9);
         }
-        Marks.around(tank.part(), glass.getBounds2D(), marked, ink);
+    }
+
+    static Rectangle2D glassPx(TankPart tank, Ink ink) {
+        return glass(tank, ink).getBounds2D();
+    }
+
+    private static RoundRectangle2D glass(TankPart tank, Ink ink) {
+        Rectangle2D box = ink.view().px(tank.boxM());
+        double inset = Math.min(ink.px(2), 0.1 * Math.min(box.getWidth(), box.getHeight()));
+        return rounded(box, inset, 2, ink);
     }
 
     private static RoundRectangle2D rounded(Rectangle2D box, double inset, double cornerPx, Ink ink) {

@@ -8,21 +8,32 @@ public final class RoomPainter {
     private RoomPainter() {}
 
     /**
-     * Paints the room; the caller has filled the ground with the sheet's colour.
+     * Paints the room and what is marked; the caller has filled the ground with the sheet's colour.
      *
      * @param frame what names keep inside of, pixels; not the clip, which may be a part of it that is painted again
      */
     public static void paint(
             RoomScene scene, Viewport viewport, Rectangle2D frame, Marked marked, Look look, Graphics2D g) {
+        unmarked(scene, viewport, frame, look, g);
+        marks(scene, viewport, marked, look, g);
+    }
+
+    /** The room alone: what can be kept while only the marks change. */
+    public static void unmarked(RoomScene scene, Viewport viewport, Rectangle2D frame, Look look, Graphics2D g) {
         Ink ink = new Ink(look, viewport, g);
         FloorPainter.paint(scene.room().shell(), ink);
-        scene.racks().forEach(rack -> RackTopPainter.paint(rack, marked, ink));
-        PipePainter.paint(scene, marked, ink);
+        scene.racks().forEach(rack -> RackTopPainter.paint(rack, ink));
+        PipePainter.paint(scene, ink);
         TapPainter.paint(scene, ink);
-        GangPainter.paint(scene, marked, ink);
-        scene.outlets().forEach(outlet -> OutletPainter.paint(outlet, marked, ink));
-        scene.blowers().forEach(blower -> BlowerPainter.paint(blower, marked, ink));
+        GangPainter.paint(scene, ink);
+        scene.outlets().forEach(outlet -> OutletPainter.paint(outlet, ink));
+        scene.blowers().forEach(blower -> BlowerPainter.paint(blower, ink));
         scene.room().listener().ifPresent(listener -> ListenerPainter.paint(listener, ink));
         RoomLabels.paint(RoomNames.of(scene, frame, ink), ink);
+    }
+
+    /** What is chosen or under the pointer, over the room. */
+    public static void marks(RoomScene scene, Viewport viewport, Marked marked, Look look, Graphics2D g) {
+        RoomMarks.paint(scene, marked, new Ink(look, viewport, g));
     }
 }

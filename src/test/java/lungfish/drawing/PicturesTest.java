@@ -4,9 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
+import java.util.Optional;
+import java.util.Set;
 import lungfish.plan.DemoPlans;
 import lungfish.plan.Plan;
 import lungfish.quantity.DisplayUnits;
+import lungfish.sizing.Candidate;
+import lungfish.sizing.Needed;
 import org.junit.jupiter.api.Test;
 
 /** Pictures as they were looked at and kept: see {@link Golden}. */
@@ -29,6 +33,36 @@ final class PicturesTest {
     void theBasementAsItIsSet() {
         RoomScene asSet = RoomScene.of(BASEMENT, Shown.AS_IT_IS_SET);
         Golden.check("basement-as-set", Pictures.room(asSet, 960, 600, US));
+    }
+
+    /** Rack A and its first outlet are chosen, the loop is under the pointer. */
+    @Test
+    void theBasementWithMarks() {
+        RackScene rack =
+                RackScene.of(SCENE, BASEMENT.room().racks().get(0).id()).orElseThrow();
+        Marked marked = new Marked(
+                Set.of(rack.rack().id().part(), rack.outlets().get(0).outlet().part()),
+                Optional.of(BASEMENT.room().runs().get(0).id().part()));
+        Pictures.Painting painting = (area, look, g) -> RoomSheet.paint(SCENE, area, marked, look, g);
+        Golden.check("basement-marked", Pictures.of(painting, 960, 600, US));
+    }
+
+    @Test
+    void aCandidateThatServes() {
+        candidate("candidate-serves", BASEMENT.candidates().get(0));
+    }
+
+    @Test
+    void aCandidateThatDoesNot() {
+        candidate(
+                "candidate-fails",
+                BASEMENT.candidates().get(BASEMENT.candidates().size() - 1));
+    }
+
+    private static void candidate(String name, Candidate candidate) {
+        Needed needed = BASEMENT.duty().orElseThrow().needed();
+        Pictures.Painting painting = (area, look, g) -> CandidatePicture.paint(candidate, needed, area, look, g);
+        Golden.check(name, Pictures.withMargin(painting, 4, 92, 54, US));
     }
 
     @Test
