@@ -1,0 +1,123 @@
+package lungfish.desktop;
+
+import java.awt.AWTEvent;
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.EventQueue;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.Toolkit;
+import java.awt.event.ComponentEvent;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import javax.imageio.ImageIO;
+import javax.swing.JPanel;
+import lungfish.desk.Desks;
+import lungfish.desk.Hands;
+import lungfish.desk.Preference;
+import lungfish.desk.Preferences;
+import lungfish.plan.DemoPlans;
+
+/**
+ * Paints the pictures of the window in docs/pictures anew, without a display: run its {@code main} in the project's folder.
+ * For every demo room: light, dark, text at 200 %, a small window, and the front of a rack.
+ */
+public final class DocsWindows {
+    private static final Dimension USUAL = new Dimension(1600, 1000);
+    private static final Dimension SMALL = new Dimension(1280, 720);
+    private static final int PASSES = 4; // what wraps knows its height only when it knows its width
+
+    private final Path preferences;
+    private final Path into;
+
+    private DocsWindows(Path preferences, Path into) {
+        this.preferences = preferences;
+        this.into = into;
+    }
+
+    /** Paints them all, or those whose names hold the second argument, into docs/pictures or the folder that is the first. */
+    public static void main(String[] args) throws IOException, InterruptedException, InvocationTargetException {
+        Path into = Path.of(args.length > 0 ? args[0] : "docs/pictures");
+        String those = args.length > 1 ? args[1] : "";
+        Toolkit.getDefaultToolkit().getSystemEventQueue().push(new Deaf());
+        DocsWindows windows = new DocsWindows(Files.createTempDirectory("lungfish"), into);
+        for (String room :
+                DemoPlans.names().filter(name -> name.contains(those)).toList()) {
+            EventQueue.invokeAndWait(() -> windows.all(room));
+        }
+    }
+
+    /** Text fields ask where on the screen they are when they are moved; here they are on none. */
+    private static final class Deaf extends EventQueue {
+        @Override
+        protected void dispatchEvent(AWTEvent event) {
+            if (!(event instanceof ComponentEvent)) {
+                super.dispatchEvent(event);
+            }
+        }
+    }
+
+    private void all(String room) {
+        save("window-" + room + "-light", window(room, Preference.Theme.LIGHT, 100), USUAL);
+        save("window-" + room + "-dark", window(room, Preference.Theme.DARK, 100), USUAL);
+        save("window-" + room + "-200", window(room, Preference.Theme.LIGHT, 200), USUAL);
+        save("window-" + room + "-1280x720", window(room, Preference.Theme.LIGHT, 100), SMALL);
+        WindowPane front = window(room, Preference.Theme.LIGHT, 100);
+        front.center().openRack(front.view().desk().room().racks().get(0).id());
+        save("rack-" + room, front, USUAL);
+    }
+
+    private WindowPane window(String room, Preference.Theme theme, int percent) {
+        Preferences wished = Desks.in(preferences, Hands.ofTheCaller()).preferences();
+        wished.set(Preference.THEME, theme);
+        wished.set(Preference.TEXT_PERCENT, percent);
+        new Themes(wished).wear();
+        return new Bench(preferences, room).pane();
+    }
+
+    private void save(String name, WindowPane pane, Dimension size) {
+        try {
+            ImageIO.write(
+                    painted(pane, size), "png", into.resolve(name + ".png").toFile());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static BufferedImage painted(WindowPane pane, Dimension size) {
+        JPanel whole = new JPanel(new BorderLayout()); // as a frame has it, which would need a display
+        whole.add(Menus.of(pane), BorderLayout.NORTH);
+        whole.add(pane, BorderLayout.CENTER);
+        whole.addNotify();
+        whole.setSize(size);
+        for (int i = 0; i < PASSES; i++) {
+            layOut(whole);
+            pane.view().inWindowOf(pane.getWidth());
+        }
+        BufferedImage image = new BufferedImage(size.width, size.height, BufferedImage.TYPE_INT_RGB);
+        Graphics2D g = image.createGraphics();
+        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        g.setColor(pane.view().look().palette().paper());
+        g.fillRect(0, 0, size.width, size.height);
+        whole.paint(g);
+        g.dispose();
+        return image;
+    }
+
+    /** What has no window is laid out by hand, from the outside in. */
+    private static void layOut(Component part) {
+        if (part instanceof Container holder) {
+            holder.invalidate();
+            holder.doLayout();
+            for (Component child : holder.getComponents()) {
+                layOut(child);
+            }
+        }
+    }
+}
