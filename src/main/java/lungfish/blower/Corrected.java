@@ -33,6 +33,8 @@ final class Corrected {
     private final FreeAir room;
     private final double flowFactor;
     private final double pressureFactor;
+    private final double inletLoss;
+    private final double outletLoss;
     private final Curve raw;
 
     Corrected(Machine machine, Wear wear, FreeAir room) {
@@ -42,6 +44,8 @@ final class Corrected {
         double worn = wear == Wear.TIRED ? kind.tiredShare() : 1;
         double warm = room.temperatureK() / machine.intakeK().orElse(room.temperatureK());
         this.flowFactor = worn * warm;
+        this.inletLoss = machine.accessories().inletLoss();
+        this.outletLoss = machine.accessories().outletLoss();
         this.pressureFactor = Power.pressureFactor(kind, room);
         this.raw = Curve.of(kind.points().stream().map(this::rawPoint).toList());
     }
@@ -84,8 +88,8 @@ final class Corrected {
 
     private Curve.Point behindAccessories(Curve.Point point) {
         double q = point.freeM3PerS();
-        double before = machine.accessories().inletLoss() * q * q;
-        double behind = machine.accessories().outletLoss() * q * q;
+        double before = inletLoss * q * q;
+        double behind = outletLoss * q * q;
         return new Curve.Point(point.gaugePa() - before - behind, q * (1 - before / room.pressurePa()));
     }
 

@@ -1,7 +1,9 @@
 package lungfish.demand;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lungfish.air.Airlift;
@@ -31,6 +33,7 @@ public final class Demands {
     private final Surroundings surroundings;
     private final List<Finding> findings = new ArrayList<>();
     private final List<Assumption> assumptions = new ArrayList<>();
+    private final Map<Lifting, Double> lifts = new HashMap<>();
 
     private Demands(Room room, Catalogue catalogue) {
         this.classes = new Classes(room.ownClasses(), catalogue);
@@ -142,9 +145,12 @@ public final class Demands {
             findings.add(
                     Finding.of(Code.AIRLIFT_OUT_OF_RANGE, seat.outlet().id().part()));
         }
-        return Optional.of(new Need.Lifted(
-                lift.waterM3PerS(target.si(), surroundings.water(seat.tank()), surroundings.freeAir()),
-                lift.insideItsRange()));
+        Lifting lifting = new Lifting(lift, target.si(), surroundings.water(seat.tank()));
+        return Optional.of(new Need.Lifted(lifts.computeIfAbsent(lifting, this::waterM3PerS), lift.insideItsRange()));
+    }
+
+    private double waterM3PerS(Lifting lifting) {
+        return lifting.tube().waterM3PerS(lifting.airM3PerS(), lifting.water(), surroundings.freeAir());
     }
 
     private static Airlift airlift(Uplift uplift, double depthM) {
@@ -160,4 +166,7 @@ public final class Demands {
                     new Amount("allowed", most.getAsDouble(), Dimension.AIR_FLOW)));
         }
     }
+
+    /** One of the few questions that a room of many equal outlets asks of the airlift model. */
+    private record Lifting(Airlift tube, double airM3PerS, Water water) {}
 }

@@ -2,7 +2,9 @@ package lungfish.plan;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lungfish.air.JarFill;
@@ -12,17 +14,18 @@ import lungfish.demand.Need;
 import lungfish.network.Drop;
 import lungfish.network.DropFlow;
 import lungfish.network.Drops;
+import lungfish.room.OutletId;
 import lungfish.sizing.PumpDuty;
 
 /** Tells every outlet's part of the plan. */
 final class OutletPlans {
     private final Setup setup;
-    private final List<PumpDuty> pumps;
+    private final Map<OutletId, Double> today = new HashMap<>();
     private final double jarM3;
 
     OutletPlans(Setup setup, List<PumpDuty> pumps) {
         this.setup = setup;
-        this.pumps = pumps;
+        pumps.forEach(pump -> pump.givesEach().forEach(today::putIfAbsent));
         this.jarM3 = setup.room()
                 .wishes()
                 .jarM3()
@@ -92,9 +95,7 @@ final class OutletPlans {
     }
 
     private OptionalDouble today(Need need) {
-        return pumps.stream()
-                .flatMap(pump -> pump.gives(need).stream())
-                .mapToDouble(Double::doubleValue)
-                .findFirst();
+        Double gets = today.get(need.id());
+        return gets == null ? OptionalDouble.empty() : OptionalDouble.of(gets);
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import lungfish.backup.BackupAnswer;
 import lungfish.backup.BatteryRuntime;
 import lungfish.backup.Load;
@@ -202,9 +203,11 @@ final class Planning {
 
     /** Every outlet has a pump today, every pump gives what its outlets ask, and a blower would never pay. */
     private boolean keepPumps(Optional<CostAnswer> cost) {
+        Set<OutletId> fed = pumps.stream()
+                .flatMap(pump -> pump.givesEach().keySet().stream())
+                .collect(Collectors.toSet());
         boolean allServed = !setup.demand().needs().isEmpty()
-                && setup.demand().needs().stream().allMatch(need -> pumps.stream()
-                        .anyMatch(pump -> pump.gives(need).isPresent()));
+                && setup.demand().needs().stream().allMatch(need -> fed.contains(need.id()));
         boolean enough = pumps.stream().allMatch(PumpDuty::enough);
         boolean neverPays = cost.isEmpty() || cost.get().keepSmallPumps().isPresent();
         return allServed && enough && neverPays;

@@ -1,11 +1,13 @@
 package lungfish.sizing;
 
+import java.util.HashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import lungfish.blower.Machine;
 import lungfish.demand.Need;
 import lungfish.network.Conditions;
 import lungfish.room.Blower;
+import lungfish.room.OutletId;
 
 /**
  * What a small pump of today really does.
@@ -43,9 +45,12 @@ public record PumpDuty(
         return givesM3PerS() >= (1 - SERVED_BAND) * askedM3PerS();
     }
 
-    /** What one outlet gets, m³/s. */
-    public Optional<Double> gives(Need need) {
-        int at = served.indexOf(need);
-        return at < 0 ? Optional.empty() : Optional.of(gives.get(at));
+    /** What each outlet that it feeds gets, m³/s. */
+    public Map<OutletId, Double> givesEach() {
+        Map<OutletId, Double> each = new HashMap<>();
+        for (int i = 0; i < gives.size(); i++) {
+            each.putIfAbsent(served.get(i).id(), gives.get(i));
+        }
+        return each;
     }
 }

@@ -1,6 +1,8 @@
 package lungfish.sizing;
 
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import lungfish.air.FreeAir;
 import lungfish.blower.Machine;
@@ -16,6 +18,7 @@ import lungfish.network.Solver;
 import lungfish.network.Source;
 import lungfish.piping.PumpPiping;
 import lungfish.room.Blower;
+import lungfish.room.OutletId;
 import lungfish.room.Room;
 
 /** Looks at the small pumps of today, each with the outlets that it feeds, valves as filed. */
@@ -42,8 +45,9 @@ public final class Pumps {
     }
 
     private PumpDuty duty(Blower pump, Machine machine) {
+        Set<OutletId> named = new HashSet<>(pump.serves());
         List<Need> served = demand.needs().stream()
-                .filter(need -> pump.serves().contains(need.id()))
+                .filter(need -> named.contains(need.id()))
                 .toList();
         return served.isEmpty() ? idle(pump, machine) : feeding(pump, machine, served);
     }
