@@ -2,7 +2,6 @@ package lungfish.edit;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
@@ -19,7 +18,8 @@ public final class BlowerEdits {
 
     /** This machine, of the catalogue or of the room's own. */
     public static Edit choose(BlowerClass kind) {
-        return planned("Choose " + midSentence(kind.name()), blower -> blower.withMachine(Optional.of(kind.id())));
+        return planned(
+                "Choose " + Words.midSentence(kind.name()), blower -> blower.withMachine(Optional.of(kind.id())));
     }
 
     /** Whatever machine the plan recommends. */
@@ -76,11 +76,5 @@ public final class BlowerEdits {
 
     private static boolean isTaken(BlowerId id, List<Blower> blowers) {
         return blowers.stream().anyMatch(blower -> blower.id().equals(id));
-    }
-
-    /** "Linear piston" becomes "linear piston"; a name that is all capitals stays. */
-    private static String midSentence(String name) {
-        boolean isWord = name.length() > 1 && Character.isLowerCase(name.charAt(1));
-        return isWord ? name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1) : name;
     }
 }

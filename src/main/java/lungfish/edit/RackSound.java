@@ -106,6 +106,6 @@ final class RackSound {
                     Refused.length("found", depth.getAsDouble()),
                     Refused.length("most", tank.waterDepthM())));
         }
-        FlowSound.look(outlet, troubles);
+        OutletSound.look(outlet, troubles);
     }
 }

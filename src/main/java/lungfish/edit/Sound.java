@@ -83,6 +83,7 @@ final class Sound {
 
     private void blower(Blower blower) {
         double slackM = blower.siting().outside() ? Shell.NEXT_ROOM_M : Shell.WALL_M;
+        MachineSound.look(blower, troubles);
         PlaceSound place = PlaceSound.of(after.shell(), troubles);
         blower.siting().place().ifPresent(at -> place.point(at, slackM));
     }

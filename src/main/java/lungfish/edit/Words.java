@@ -61,4 +61,10 @@ final class Words {
         boolean alike = parts.stream().map(Part::kind).distinct().count() == 1;
         return alike ? count(parts.size(), PartWords.kind(parts.get(0).kind())) : parts.size() + " parts";
     }
+
+    /** "Linear piston" becomes "linear piston"; a name that is all capitals stays. */
+    static String midSentence(String name) {
+        boolean isWord = name.length() > 1 && Character.isLowerCase(name.charAt(1));
+        return isWord ? name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1) : name;
+    }
 }

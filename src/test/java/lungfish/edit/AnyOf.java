@@ -2,16 +2,22 @@ package lungfish.edit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.stream.IntStream;
 import lungfish.room.Blower;
+import lungfish.room.BlowerId;
 import lungfish.room.Gang;
+import lungfish.room.GangId;
 import lungfish.room.Outlet;
+import lungfish.room.OutletId;
+import lungfish.room.Point;
 import lungfish.room.Rack;
 import lungfish.room.RackId;
 import lungfish.room.Room;
 import lungfish.room.Run;
+import lungfish.room.RunId;
 import lungfish.room.Shelf;
 import lungfish.room.ShelfId;
 import lungfish.room.Tank;
@@ -86,6 +92,45 @@ final class AnyOf {
 
     List<TankId> tanks() {
         return some(Find.tanks(room).map(Tank::id).toList());
+    }
+
+    List<OutletId> outlets() {
+        return some(Find.outlets(room).map(Outlet::id).toList());
+    }
+
+    RunId run() {
+        return oneOr(room.runs().stream().map(Run::id).toList(), new RunId("no-run"));
+    }
+
+    GangId gang() {
+        return oneOr(room.gangs().stream().map(Gang::id).toList(), new GangId("no-gang"));
+    }
+
+    BlowerId blower() {
+        return oneOr(room.blowers().stream().map(Blower::id).toList(), new BlowerId("no-blower"));
+    }
+
+    /** A place on a run, or a little beyond. */
+    Outlet.OnRun onRun() {
+        return new Outlet.OnRun(run(), number(0, 8));
+    }
+
+    Point point() {
+        return new Point(number(0, 6), number(0, 4), number(0, 2.4));
+    }
+
+    /** A few corners, now and then a loop. */
+    List<Point> line() {
+        List<Point> corners = new ArrayList<>();
+        IntStream.range(0, random.nextInt(6)).forEach(i -> corners.add(point()));
+        if (corners.size() > 2 && random.nextBoolean()) {
+            corners.add(corners.get(0));
+        }
+        return corners;
+    }
+
+    <T> Optional<T> maybeOne(List<T> all) {
+        return random.nextInt(4) == 0 ? Optional.empty() : Optional.of(one(all));
     }
 
     /** Anything that can be chosen, of any kind. */

@@ -7,8 +7,13 @@ import java.util.function.BiFunction;
 import lungfish.catalogue.Catalogue;
 import lungfish.catalogue.CatalogueFiles;
 import lungfish.catalogue.TankSize;
+import lungfish.room.Blower;
+import lungfish.room.Gang;
+import lungfish.room.Listener;
+import lungfish.room.Outlet;
 import lungfish.room.Rack;
 import lungfish.room.Room;
+import lungfish.room.Run;
 import lungfish.room.Tank;
 
 /** Asks for edits of every kind, with sound numbers and slips, as a keeper in a hurry would. */
@@ -25,6 +30,7 @@ final class RandomEdits {
             (any, room) -> RackEdits.markInPlace(room, any.racks()),
             (any, room) -> RackEdits.weigh(room, any.racks(), any.maybe(20, 90)),
             (any, room) -> RackEdits.turn(room, any.racks(), any.below(9) - 4),
+            (any, room) -> RackDrawing.draw(room, template(any), box(any), CATALOGUE.tankSizes()),
             (any, room) -> RackDrawing.draw(room, template(any), box(any), CATALOGUE.tankSizes()),
             (any, room) -> RackDrawing.add(
                     room, template(any), any.number(0, FAR_M), any.number(0, FAR_M), any.one(Rack.Turn.class)),
@@ -58,12 +64,90 @@ final class RandomEdits {
             (any, room) -> ContentEdits.feeding(
                     room, any.tanks(), Optional.of(new Tank.Feeding(any.number(0, 0.01), any.maybe(0.2, 0.5)))));
 
+    private static final List<BiFunction<AnyOf, Room, Attempt>> OUTLETS = List.of(
+            (any, room) -> OutletEdits.add(room, any.tanks(), any.one(CATALOGUE.devices())),
+            (any, room) -> OutletEdits.carry(room, any.outlets(), any.tank()),
+            (any, room) -> OutletEdits.device(room, any.outlets(), any.one(CATALOGUE.devices())),
+            (any, room) -> OutletEdits.depthM(room, any.outlets(), any.maybe(0.05, 0.4)),
+            (any, room) -> OutletEdits.target(room, any.outlets(), any.maybe(1e-6, 1e-4)),
+            (any, room) -> OutletEdits.turnover(room, any.outlets(), any.maybe(1e-4, 1e-2)),
+            (any, room) -> OutletEdits.least(room, any.outlets(), any.maybe(0, 5e-5)),
+            (any, room) -> OutletEdits.most(room, any.outlets(), any.maybe(1e-5, 1e-4)),
+            (any, room) -> OutletEdits.use(room, any.outlets(), any.one(Outlet.Use.class)),
+            (any, room) ->
+                    OutletEdits.essential(room, any.outlets(), any.one(List.of(Optional.of(true), Optional.empty()))),
+            (any, room) -> DropEdits.valve(room, any.outlets(), any.maybeOne(CATALOGUE.valves())),
+            (any, room) -> DropEdits.opening(room, any.outlets(), any.maybe(0, 1)),
+            (any, room) -> DropEdits.airline(room, any.outlets(), any.maybeOne(CATALOGUE.airlines())),
+            (any, room) -> DropEdits.airlineLength(room, any.outlets(), any.maybe(0.5, 4)),
+            (any, room) -> DropEdits.checkValve(room, any.outlets(), any.one(CATALOGUE.checkValves())),
+            (any, room) -> DropEdits.noCheckValve(room, any.outlets()),
+            (any, room) -> Alike.onShelf(room, any.tank()),
+            (any, room) -> Alike.onRack(room, any.tank()),
+            (any, room) -> TapEdits.hang(room, any.outlets(), any.onRun()),
+            (any, room) -> TapEdits.hang(room, any.outlets(), any.gang()),
+            (any, room) -> TapEdits.nearest(room, any.outlets()),
+            (any, room) -> TapEdits.pin(room, any.outlets()),
+            (any, room) -> TapEdits.gang(room, any.outlets(), any.one(Gang.Kind.class), any.point()));
+
+    private static final List<BiFunction<AnyOf, Room, Attempt>> PIPES = List.of(
+            (any, room) -> PipeDrawing.draw(room, any.one(CATALOGUE.pipes()), any.line()),
+            (any, room) -> PipeDrawing.draw(room, any.one(CATALOGUE.pipes()), any.line()),
+            (any, room) -> PipeDrawing.tie(room, any.onRun(), any.onRun(), any.one(CATALOGUE.pipes())),
+            (any, room) -> MainEdits.close(room, any.run()),
+            (any, room) -> MainEdits.open(room, any.run()),
+            (any, room) -> MainEdits.insertCorner(room, any.run(), any.number(0, 8)),
+            (any, room) -> MainEdits.placeCorner(room, any.run(), any.below(5), any.point()),
+            (any, room) -> MainEdits.level(room, List.of(any.run()), any.number(0, 2.4)),
+            (any, room) -> MainEdits.size(room, List.of(any.run()), any.one(CATALOGUE.pipes())),
+            (any, room) -> MainEdits.role(room, List.of(any.run()), any.one(Run.Role.class)),
+            (any, room) -> MainEdits.rename(room, any.run(), any.one(List.of("North pipe", "\t"))),
+            (any, room) -> FittingEdits.insert(room, any.run(), any.number(0, 8), any.one(CATALOGUE.fittings())),
+            (any, room) ->
+                    FittingEdits.opening(room, any.run(), any.below(4), any.one(CATALOGUE.fittings()), any.maybe(0, 1)),
+            (any, room) -> FittingEdits.place(room, any.run(), any.below(4), any.number(0, 8)));
+
+    private static final List<BiFunction<AnyOf, Room, Attempt>> MACHINES = List.of(
+            (any, room) -> MachineEdits.place(
+                    room, any.one(Blower.Role.class), any.maybeOne(CATALOGUE.blowers()), any.point()),
+            (any, room) -> MachineEdits.serve(room, any.blower(), any.outlets()),
+            (any, room) -> MachineEdits.machine(room, any.blower(), any.maybeOne(CATALOGUE.blowers())),
+            (any, room) -> MachineEdits.place(room, any.blower(), any.point()),
+            (any, room) -> MachineEdits.standOutside(room, any.blower(), any.maybe(10, 60)),
+            (any, room) -> MachineEdits.standInside(room, any.blower()),
+            (any, room) -> MachineEdits.intakeK(room, any.blower(), any.maybe(280, 310)),
+            (any, room) -> MachineEdits.fit(
+                    room,
+                    any.blower(),
+                    fitted -> new Blower.Fittings(
+                            Optional.of("inlet-filter-small"),
+                            Optional.of("inlet-silencer"),
+                            fitted.hoseM(),
+                            fitted.portM(),
+                            fitted.reliefPa())),
+            (any, room) -> MachineEdits.bleed(room, any.blower(), new Blower.BledTo(any.maybe(1000, 20000))),
+            (any, room) -> MachineEdits.role(room, any.blower(), any.one(Blower.Role.class)),
+            (any, room) -> MachineEdits.count(room, any.blower(), any.below(5)),
+            (any, room) -> MachineEdits.feed(room, any.blower(), Optional.of(any.onRun())),
+            (any, room) -> MachineEdits.rename(room, any.blower(), any.one(List.of("Hum", ""))),
+            (any, room) -> BlowerEdits.choose(any.one(CATALOGUE.blowers())),
+            (any, room) -> BlowerEdits.bleedAsNeeded(),
+            (any, room) -> RoomEdits.rename(room, any.one(List.of("Fish room", " "))),
+            (any, room) -> RoomEdits.resize(room, any.number(4, 14), any.number(4, 10), any.number(2, 4)),
+            (any, room) -> RoomEdits.addDoor(room, any.number(0, 7), any.number(0, 7), any.number(0.6, 1)),
+            (any, room) -> RoomEdits.doorWidth(room, any.below(3), any.number(0.6, 1)),
+            (any, room) ->
+                    RoomEdits.addWall(room, any.number(0, 7), any.number(0, 7), any.number(0, 7), any.number(0, 7)),
+            (any, room) -> RoomEdits.listen(room, any.point()),
+            (any, room) ->
+                    RoomEdits.partition(room, Optional.of(new Listener.Partition("Thin wall", any.number(10, 50)))));
+
     private RandomEdits() {}
 
     /** An edit of a room, or why not. */
     static Attempt next(Random random, Room room) {
         AnyOf any = new AnyOf(random, room);
-        return any.one(KINDS).apply(any, room);
+        return any.one(any.one(List.of(KINDS, OUTLETS, PIPES, MACHINES))).apply(any, room);
     }
 
     private static Box box(AnyOf any) {

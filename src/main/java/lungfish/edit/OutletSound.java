@@ -1,15 +1,35 @@
 package lungfish.edit;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import lungfish.quantity.Dimension;
 import lungfish.reason.Amount;
 import lungfish.room.Outlet;
 
-/** Whether the air asked for an outlet makes sense: asked once; least, target and most in that order. */
-final class FlowSound {
-    private FlowSound() {}
+/** Whether an outlet makes sense: air asked once; least, target and most in that order; a valve no more than open. */
+final class OutletSound {
+    private static final double LONGEST_AIRLINE_M = 1000;
+    private static final OptionalDouble NONE = OptionalDouble.empty();
+
+    private OutletSound() {}
 
     static void look(Outlet outlet, List<Refused> troubles) {
+        flow(outlet, troubles);
+        double opening = outlet.valve().map(Outlet.Valve::opening).orElse(NONE).orElse(0);
+        double lengthM =
+                outlet.airline().map(Outlet.Airline::lengthM).orElse(NONE).orElse(0);
+        if (!(opening >= 0 && opening <= 1)) {
+            troubles.add(Refused.because("A valve is between shut and open.", "Type a share from 0 % to 100 %."));
+        }
+        if (!(lengthM >= 0 && lengthM <= LONGEST_AIRLINE_M)) {
+            troubles.add(Refused.because(
+                    "The airline of outlet " + outlet.id() + " would be {found} long.",
+                    "Type its length, or leave it empty to have it measured.",
+                    Refused.length("found", lengthM)));
+        }
+    }
+
+    private static void flow(Outlet outlet, List<Refused> troubles) {
         Outlet.Flow flow = outlet.flow();
         boolean sizes = Sizes.isFlow(flow.leastM3PerS(), true)
                 && Sizes.isFlow(flow.targetM3PerS(), false)

@@ -1,0 +1,127 @@
+package lungfish.edit;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import lungfish.catalogue.PipeSize;
+import lungfish.room.Point;
+import lungfish.room.Room;
+import lungfish.room.Run;
+import lungfish.room.RunId;
+
+/** Edits of runs of pipe. New ones: {@link PipeDrawing}; what is fitted into them: {@link FittingEdits}; they are moved by {@link Moves}. */
+public final class MainEdits {
+    private MainEdits() {}
+
+    /** Joins the last corner of a run to its first. */
+    public static Attempt close(Room room, RunId id) {
+        return reshape(room, List.of(id), "Close ", run -> run.through(meeting(run.points()), true));
+    }
+
+    /** Without a last corner that lies on the first already. */
+    private static List<Point> meeting(List<Point> points) {
+        int last = points.size() - 1;
+        boolean meets = last > 0 && points.get(0).distanceM(points.get(last)) <= Run.TOUCH_M;
+        return meets ? points.subList(0, last) : points;
+    }
+
+    /** Takes out the leg between the last corner of a loop and its first. */
+    public static Attempt open(Room room, RunId id) {
+        return reshape(room, List.of(id), "Open ", run -> run.through(run.points(), false));
+    }
+
+    /** One more corner in a run, at a distance along it, m: the pipe stays where it is until the corner is moved. */
+    public static Attempt insertCorner(Room room, RunId id, double atM) {
+        return reshape(room, List.of(id), "Insert a corner into ", run -> withCorner(run, atM));
+    }
+
+    private static Run withCorner(Run run, double atM) {
+        List<Point> points = new ArrayList<>(run.points());
+        Point corner = run.at(atM);
+        double before = 0;
+        List<Point> corners = run.corners();
+        int leg = 1;
+        while (leg < corners.size() - 1 && before + corners.get(leg - 1).distanceM(corners.get(leg)) < atM) {
+            before += corners.get(leg - 1).distanceM(corners.get(leg));
+            leg++;
+        }
+        points.add(leg, new Point(Metres.clean(corner.xM()), Metres.clean(corner.yM()), Metres.clean(corner.zM())));
+        return run.through(points, run.closed());
+    }
+
+    /** The number that the corner of {@link #insertCorner} has. */
+    public static int cornerAt(Run run, double atM) {
+        List<Point> before = run.points();
+        List<Point> after = withCorner(run, atM).points();
+        int number = 0;
+        while (number < before.size() && after.get(number).equals(before.get(number))) {
+            number++;
+        }
+        return number;
+    }
+
+    /** Puts a corner or an end of a run there. */
+    public static Attempt placeCorner(Room room, RunId id, int number, Point place) {
+        boolean isThere = Find.run(room, id.text())
+                .filter(run -> number >= 0 && number < run.points().size())
+                .isPresent();
+        return isThere
+                ? reshape(room, List.of(id), "Move a corner of ", run -> {
+                    List<Point> points = new ArrayList<>(run.points());
+                    points.set(number, place);
+                    return run.through(points, run.closed());
+                })
+                : Refused.nothing("corner");
+    }
+
+    /** Puts whole runs at one height above the floor, m. Risers keep their ends. */
+    public static Attempt level(Room room, Collection<RunId> ids, double zM) {
+        return reshape(room, ids, "Set the height of ", run -> run.role() == Run.Role.RISER ? run : level(run, zM));
+    }
+
+    private static Run level(Run run, double zM) {
+        return run.through(
+                run.points().stream()
+                        .map(point -> new Point(point.xM(), point.yM(), zM))
+                        .toList(),
+                run.closed());
+    }
+
+    public static Attempt size(Room room, Collection<RunId> ids, PipeSize size) {
+        return change(room, ids, "Change the size of ", run -> run.sized(size.id()));
+    }
+
+    public static Attempt role(Room room, Collection<RunId> ids, Run.Role role) {
+        return change(room, ids, "Change what it is for: ", run -> run.as(role));
+    }
+
+    public static Attempt rename(Room room, RunId id, String name) {
+        Optional<Refused> trouble = Names.trouble(name);
+        return trouble.isPresent() ? trouble.get() : change(room, List.of(id), "Rename ", run -> run.named(name));
+    }
+
+    private static Attempt reshape(Room room, Collection<RunId> ids, String verb, UnaryOperator<Run> change) {
+        return tried(
+                room,
+                ids,
+                verb,
+                before -> Reshaping.of(
+                        before, Find.runs(before, ids).stream().map(change).toList()));
+    }
+
+    static Attempt change(Room room, Collection<RunId> ids, String verb, UnaryOperator<Run> change) {
+        return tried(
+                room,
+                ids,
+                verb,
+                before -> before.withRuns(
+                        Each.changed(before.runs(), Each.where(run -> ids.contains(run.id()), change))));
+    }
+
+    private static Attempt tried(Room room, Collection<RunId> ids, String verb, UnaryOperator<Room> change) {
+        List<Run> runs = Find.runs(room, ids);
+        return runs.isEmpty() ? Refused.nothing("pipe") : Edit.tried(room, verb + PartWords.runs(runs), change);
+    }
+}
