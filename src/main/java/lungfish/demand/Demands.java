@@ -108,6 +108,12 @@ public final class Demands {
         if (flow.turnoverPerS().isPresent() && device.uplift().isPresent()) {
             return turned(seat, device, depth, flow.turnoverPerS().getAsDouble());
         }
+        if (flow.turnoverPerS().isPresent()) {
+            findings.add(Finding.of(
+                    Code.TURNOVER_WITHOUT_TUBE,
+                    seat.outlet().id().part(),
+                    new Amount("found", device.typicalM3PerS(), Dimension.AIR_FLOW)));
+        }
         assumptions.add(new Assumption(
                 seat.outlet().id().part(),
                 "target",

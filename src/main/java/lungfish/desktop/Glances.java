@@ -12,7 +12,6 @@ import lungfish.plan.Duty;
 import lungfish.plan.Plan;
 import lungfish.quantity.Dimension;
 import lungfish.quantity.Quantities;
-import lungfish.report.Limits;
 import lungfish.sizing.Running;
 
 /** The sentences of the side panels: words for the figures of one plan, in the reader's units. */
@@ -104,7 +103,7 @@ final class Glances {
         if (planned > 0) {
             said.add("the " + planned + " planned " + (planned <= headroom.outlets() ? "fit" : "do not all fit"));
         }
-        headroom.limit().ifPresent(broken -> said.add("then " + Limits.name(broken.limit()) + " ends it"));
+        headroom.limit().ifPresent(broken -> said.add("then " + broken.limit().words() + " ends it"));
         return String.join(BETWEEN, said);
     }
 

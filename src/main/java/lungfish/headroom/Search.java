@@ -16,6 +16,7 @@ import lungfish.network.Drop;
 import lungfish.network.Network;
 import lungfish.network.Solver;
 import lungfish.piping.PipedRoom;
+import lungfish.sizing.Asked;
 import lungfish.sizing.Fleet;
 import lungfish.sizing.Limit;
 import lungfish.sizing.Needed;
@@ -32,7 +33,7 @@ public final class Search {
     public static final int MOST = 4096;
 
     private final Fleet fleet;
-    private final double sparePa;
+    private final Asked asked;
     private final Function<Running, Optional<Limit.Broken>> further;
     private final Network base;
     private final Solver solver;
@@ -43,16 +44,16 @@ public final class Search {
     /**
      * A search in a room.
      *
-     * @param further limits beyond flow, pressure and rating (noise, battery), judged where the tired machine runs, as in the headline
+     * @param further limits beyond flow, pressure, rating and heat (noise, battery), judged where the tired machine runs, as in the headline
      */
     public Search(
             PipedRoom room,
             Fleet fleet,
             Needed needed,
-            double sparePa,
+            Asked asked,
             Function<Running, Optional<Limit.Broken>> further) {
         this.fleet = fleet;
-        this.sparePa = sparePa;
+        this.asked = asked;
         this.further = further;
         this.base = room.network(Upkeep.DUE, fleet.fixedSources(0));
         this.like = commonest(room.needs());
@@ -136,10 +137,18 @@ public final class Search {
         if (gives < freeM3PerS) {
             return Optional.of(Limit.FLOW.broken(gives, freeM3PerS));
         }
-        Runs runs = new Runs(pressurePa, freeM3PerS, sparePa);
+        Runs runs = new Runs(pressurePa, freeM3PerS, asked.sparePa());
         Running fresh = runs.of(fleet, Wear.NEW);
         return fleet.overRating(Math.max(pressurePa, fresh.gaugePa()), Wear.NEW)
+                .or(() -> tooHot(fresh))
                 .or(() -> further.apply(runs.of(fleet, Wear.TIRED)));
+    }
+
+    private Optional<Limit.Broken> tooHot(Running fresh) {
+        double airK = fresh.discharge().coolK();
+        return airK > asked.warmestPipeK()
+                ? Optional.of(Limit.HEAT.broken(airK, asked.warmestPipeK()))
+                : Optional.empty();
     }
 
     private Network with(int more) {

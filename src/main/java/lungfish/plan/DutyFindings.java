@@ -1,8 +1,11 @@
 package lungfish.plan;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import lungfish.blower.Machine;
 import lungfish.blower.Wear;
 import lungfish.catalogue.BlowerClass;
@@ -69,8 +72,7 @@ final class DutyFindings {
     private void limits() {
         Candidate candidate = duty.candidate();
         if (duty.recommended() && !candidate.serves()) {
-            findings.add(Finding.of(Code.NO_BLOWER_FITS, PartId.ROOM)
-                    .with("limit", "the nearest is " + candidate.fleet().name()));
+            findings.add(Finding.of(Code.NO_BLOWER_FITS, PartId.ROOM).with("limit", stopped(candidate)));
         }
         for (Limit.Broken broken : candidate.broken()) {
             code(broken.limit())
@@ -80,6 +82,14 @@ final class DutyFindings {
                             broken.allowedSi(),
                             broken.limit().dimension()));
         }
+    }
+
+    private static String stopped(Candidate candidate) {
+        return candidate.broken().stream()
+                .filter(broken -> !broken.limit().isWish())
+                .map(broken -> broken.limit().words())
+                .distinct()
+                .collect(joining(" and ", "the nearest is " + candidate.fleet().name() + ", stopped by ", ""));
     }
 
     /** Mains are told machine by machine; heat, noise and runtime by those who know more of them. */
@@ -151,15 +161,31 @@ final class DutyFindings {
         if (supply.frequencyHz().isPresent() && madeForHz != mainsHz) {
             add(Code.FREQUENCY_DIFFERS, machine, madeForHz, mainsHz, Dimension.FREQUENCY);
         }
-        if (kind.kind() == BlowerClass.Kind.ROTARY_VANE && !hasReliefValve(machine.part())) {
+        OptionalDouble reliefPa = reliefPa(machine.part());
+        if (kind.kind() == BlowerClass.Kind.ROTARY_VANE && reliefPa.isEmpty()) {
             findings.add(Finding.of(Code.NEEDS_RELIEF_VALVE, machine.part()).with("blower", machine.name()));
+        }
+        reliefPa.ifPresent(opensPa -> relief(machine, opensPa));
+    }
+
+    /** It must open before the machine is overloaded, and stay shut where the machine runs, new as well as tired. */
+    private void relief(Machine machine, double opensPa) {
+        double ratedPa = machine.kind().continuousPa();
+        double runsPa = Math.max(
+                duty.candidate().tired().gaugePa(), duty.candidate().fresh().gaugePa());
+        if (opensPa > ratedPa) {
+            add(Code.RELIEF_TOO_HIGH, machine, opensPa, ratedPa, Dimension.PRESSURE);
+        }
+        if (opensPa <= runsPa) {
+            add(Code.RELIEF_OPENS, machine, opensPa, runsPa, Dimension.PRESSURE);
         }
     }
 
-    private boolean hasReliefValve(PartId part) {
+    private OptionalDouble reliefPa(PartId part) {
         return setup.planned().stream()
                 .filter(blower -> blower.id().part().equals(part))
-                .anyMatch(blower -> blower.fittings().reliefPa().isPresent());
+                .flatMapToDouble(blower -> blower.fittings().reliefPa().stream())
+                .findFirst();
     }
 
     /** One that cannot give the air has no meeting with the demand: the place on its curve says nothing. */

@@ -26,7 +26,7 @@ final class RoomToGrow {
         Needed needed = air.duty().needed();
         Needed clean = air.duty().neededClean();
         double fresh = air.fleet().freeAt(clean.pressurePa(), Wear.NEW) - clean.freeM3PerS();
-        return new Search(air.piped(), air.fleet(), needed, air.asked().sparePa(), this::further).find(needed, fresh);
+        return new Search(air.piped(), air.fleet(), needed, air.asked(), this::further).find(needed, fresh);
     }
 
     private Optional<Limit.Broken> further(Running running) {

@@ -82,6 +82,10 @@ public enum Code {
             WARNING,
             "{where} cannot turn its tank over as asked; its tube moves {found} at most, {allowed} is asked.",
             "Use a wider tube, a second device, or ask for less."),
+    TURNOVER_WITHOUT_TUBE(
+            WARNING,
+            "{where} is asked to turn its tank over, but its device has no uplift tube: it gets the usual {found} instead.",
+            "Choose a device with an uplift tube, or type the air that it should get."),
 
     // Duty
     TOO_LITTLE_AIR(
@@ -121,6 +125,14 @@ public enum Code {
             CAUTION,
             "{blower} is a rotary vane machine without a relief valve.",
             "Fit one, set no higher than its continuous pressure; follow its maker's sheet."),
+    RELIEF_TOO_HIGH(
+            WARNING,
+            "The relief valve of {blower} opens at {found}, above its continuous pressure of {allowed}.",
+            "Set it no higher than that; follow its maker's sheet."),
+    RELIEF_OPENS(
+            WARNING,
+            "The relief valve of {blower} opens at {found}, yet it would run at {allowed}: the air goes there first.",
+            "Set it higher, within the continuous pressure, or bleed to a lower pressure."),
     FAR_TOO_BIG(
             NOTE,
             "{blower} gives {found}, far more than the {allowed} the room needs.",
@@ -221,8 +233,8 @@ public enum Code {
             "Stand it above the highest water line, or fit check valves, and hang a drip loop in its cord."),
     SIPHON(
             CAUTION,
-            "{found} outlets have no check valve of their own, in tanks whose water stands higher than another's: through the"
-                    + " main they can siphon into it.",
+            "Outlets without a check valve of their own, in tanks whose water stands higher than another's: {found}. Through"
+                    + " the main they can siphon into it.",
             "Give each its own check valve; one at the blower does not stop this."),
     RESIDUAL_CURRENT(
             CAUTION,

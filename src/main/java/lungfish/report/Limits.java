@@ -27,19 +27,4 @@ public final class Limits {
             case RUNTIME -> "runtime: " + found + ", " + allowed + " is wished for";
         };
     }
-
-    /** "its air", "the continuous rating". */
-    public static String name(Limit limit) {
-        return switch (limit) {
-            case FLOW -> "the blower's air";
-            case PRESSURE -> "the blower's pressure";
-            case RATING -> "its continuous rating";
-            case RESERVE -> "the wished reserve";
-            case LEAST_FLOW -> "its least flow";
-            case HEAT -> "the heat of the air";
-            case NOISE -> "the noise";
-            case MAINS -> "the mains";
-            case RUNTIME -> "the battery";
-        };
-    }
 }

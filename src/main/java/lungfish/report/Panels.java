@@ -94,7 +94,7 @@ final class Panels {
         page.hung("Headroom  ", headroom.outlets() == 0 ? "No room for another outlet" : more);
         String limit = headroom.limit()
                 .map(broken -> (alreadyBroken(headroom) ? "Broken already: " : "First to break: ")
-                        + Limits.name(broken.limit()) + ". ")
+                        + broken.limit().words() + ". ")
                 .orElse("No limit was met. ");
         under("Tired, and with devices due, " + left(headroom.freeM3PerS()) + " (new and clean: "
                 + fresh(headroom) + "). " + limit

@@ -1,6 +1,7 @@
 package lungfish.roomfile;
 
 import static lungfish.roomfile.Ranges.BORE_M;
+import static lungfish.roomfile.Ranges.DRAWN_W;
 import static lungfish.roomfile.Ranges.FLOW_M3_PER_S;
 import static lungfish.roomfile.Ranges.FREQUENCY_HZ;
 import static lungfish.roomfile.Ranges.GAUGE_PA;
@@ -9,7 +10,6 @@ import static lungfish.roomfile.Ranges.MONEY;
 import static lungfish.roomfile.Ranges.NEAR_M;
 import static lungfish.roomfile.Ranges.NO_FLOW_M3_PER_S;
 import static lungfish.roomfile.Ranges.NO_GAUGE_PA;
-import static lungfish.roomfile.Ranges.POWER_W;
 import static lungfish.roomfile.Ranges.SECONDS;
 import static lungfish.roomfile.Ranges.SHARE;
 import static lungfish.roomfile.Ranges.SOME_SHARE;
@@ -77,7 +77,7 @@ final class OwnBlowerFormat {
         return new BlowerClass.CurvePoint(
                 in.number("gauge_pa", NO_GAUGE_PA),
                 in.number("free_m3_per_s", NO_FLOW_M3_PER_S),
-                in.number("power_w", POWER_W));
+                in.number("power_w", DRAWN_W));
     }
 
     private static void writePoint(JsonWriter out, BlowerClass.CurvePoint point) {

@@ -27,6 +27,7 @@ final class Ranges {
     static final Range VOLTAGE_V = Range.aboveTo(0, 1000);
     static final Range FREQUENCY_HZ = Range.aboveTo(0, 400);
     static final Range POWER_W = Range.between(0, 1e6);
+    static final Range DRAWN_W = Range.aboveTo(0, 1e6);
     static final Range CHARGE_C = Range.aboveTo(0, 1e9);
     static final Range PRICE_PER_J = Range.SHARE;
     static final Range MONEY = Range.between(0, 1e9);

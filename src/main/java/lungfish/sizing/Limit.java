@@ -31,6 +31,21 @@ public enum Limit {
         return dimension;
     }
 
+    /** As the part of a sentence that ends something: {@code "the blower's air"}. */
+    public String words() {
+        return switch (this) {
+            case FLOW -> "the blower's air";
+            case PRESSURE -> "the blower's pressure";
+            case RATING -> "its continuous rating";
+            case RESERVE -> "the wished reserve";
+            case LEAST_FLOW -> "its least flow";
+            case HEAT -> "the heat of the air";
+            case NOISE -> "the noise";
+            case MAINS -> "the mains";
+            case RUNTIME -> "the battery";
+        };
+    }
+
     /** This limit broken: what was found against what is allowed or asked. */
     public Broken broken(double foundSi, double allowedSi) {
         return new Broken(this, foundSi, allowedSi);

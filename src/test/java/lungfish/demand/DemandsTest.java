@@ -94,6 +94,13 @@ final class DemandsTest {
     }
 
     @Test
+    void aTurnoverAskedOfADeviceWithoutATubeIsSaid() {
+        Demand demand = demand(anOutlet("a").device("stone-fine").turnoverPerS(2 / HOUR_S));
+
+        assertThat(demand.findings()).extracting(each -> each.code()).containsExactly(Code.TURNOVER_WITHOUT_TUBE);
+    }
+
+    @Test
     void aTargetAboveTheMostThatLivesThereBearsIsSaid() {
         Demand demand = demand(anOutlet("a").targetM3PerS(2 * L_PER_MIN).mostM3PerS(L_PER_MIN));
 

@@ -31,18 +31,25 @@ import lungfish.room.Blower;
 import lungfish.room.Point;
 import lungfish.room.Room;
 import lungfish.room.TankBuilder;
+import lungfish.sizing.Asked;
 import lungfish.sizing.Fleet;
 import lungfish.sizing.Limit;
 import lungfish.sizing.Needed;
 import lungfish.sizing.Needs;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 final class SearchTest {
     private static final Catalogue CATALOGUE = CatalogueFiles.load();
     private static final double L_PER_MIN = 1e-3 / 60;
+    private static final Asked ASKED = asked(400);
 
     private final PipedRoom room = piped();
+
+    private static Asked asked(double warmestPipeK) {
+        return new Asked(0, 0, OptionalDouble.empty(), warmestPipeK, OptionalDouble.empty(), List.of());
+    }
 
     private static PipedRoom piped() {
         TankBuilder tank = aTank("A-1");
@@ -77,7 +84,7 @@ final class SearchTest {
 
     private Headroom found(Fleet fleet) {
         Needed needed = needed(fleet);
-        return new Search(room, fleet, needed, 0, running -> Optional.empty()).find(needed, 0);
+        return new Search(room, fleet, needed, ASKED, running -> Optional.empty()).find(needed, 0);
     }
 
     /** The slow and obvious way: hang on as many real drops, and ask whether the tired blower still gives the air. */
@@ -124,7 +131,7 @@ final class SearchTest {
                 room,
                 fleet,
                 needed,
-                0,
+                ASKED,
                 running -> running.bledM3PerS() < 20 * L_PER_MIN
                         ? Optional.of(Limit.RUNTIME.broken(1, 2))
                         : Optional.empty());
@@ -133,6 +140,18 @@ final class SearchTest {
 
         assertThat(headroom.limit()).map(Limit.Broken::limit).contains(Limit.RUNTIME);
         assertThat(headroom.outlets()).isLessThan(found(fleet).outlets());
+    }
+
+    /** Dry air at 24 °C pressed from 101.3 kPa by 3 kPa warms by 297 K · ((104.3 / 101.3)^(2/7) - 1) = 2.5 K. */
+    @Test
+    void aPipeThatBearsNoWarmthLeavesNothing() {
+        Fleet fleet = fleet("linear-piston-40");
+        Needed needed = needed(fleet);
+
+        Headroom headroom = new Search(room, fleet, needed, asked(298), running -> Optional.empty()).find(needed, 0);
+
+        assertThat(headroom.outlets()).isZero();
+        assertThat(headroom.limit()).map(Limit.Broken::limit).contains(Limit.HEAT);
     }
 
     @ParameterizedTest

@@ -9,6 +9,7 @@ import static lungfish.room.Rooms.anOutlet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import lungfish.reason.Code;
 import lungfish.reason.Finding;
@@ -100,6 +101,47 @@ final class DutyFindingsTest {
         assertThat(findings(Code.NEEDS_RELIEF_VALVE, mixed))
                 .extracting(Finding::where)
                 .containsExactly(SMALL);
+    }
+
+    /** The catalogue rates this class for 43.8 kPa all day; a quarter of a metre of water takes some 3 kPa. */
+    private static Room vaneWithRelief(double opensPa) {
+        Blower.Fittings fittings = new Blower.Fittings(
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(opensPa));
+        return room(aBlower("small").machine("rotary-vane-120").fitted(fittings).feeds("main", 0));
+    }
+
+    @Test
+    void aReliefValveAboveTheContinuousPressureProtectsNothing() {
+        assertThat(findings(Code.RELIEF_TOO_HIGH, vaneWithRelief(60_000)))
+                .extracting(Finding::where)
+                .containsExactly(SMALL);
+        assertThat(findings(Code.RELIEF_TOO_HIGH, vaneWithRelief(40_000))).isEmpty();
+    }
+
+    @Test
+    void aReliefValveBelowWhereItRunsLosesTheAir() {
+        assertThat(findings(Code.RELIEF_OPENS, vaneWithRelief(2_000)))
+                .extracting(Finding::where)
+                .containsExactly(SMALL);
+        assertThat(findings(Code.RELIEF_OPENS, vaneWithRelief(40_000))).isEmpty();
+    }
+
+    @Test
+    void whereNothingFitsTheLimitIsSaid() {
+        TankBuilder deep = aTank("A-1")
+                .sized(1, 1, 7.5)
+                .waterDepthM(7)
+                .with(anOutlet("a").depthM(6.9).onRun("main", 1));
+        Room well = aRoom().with(aRack("A").shelf(0.1, deep))
+                .with(aMain("main", false, new Point(0, 0, 8), new Point(8, 0, 8)))
+                .build();
+        List<Finding> found = findings(Code.NO_BLOWER_FITS, well);
+        assertThat(found).hasSize(1);
+        assertThat(found.get(0).words().get(0).text()).contains("stopped by ");
     }
 
     @Test

@@ -44,6 +44,14 @@ final class OwnClassChecksTest {
     }
 
     @Test
+    void aMachineDrawsPower() {
+        String idle = "{\"gauge_pa\": 15000, \"free_m3_per_s\": 0.001, \"power_w\": 0}";
+        assertThat(problems(BLOWER.formatted(point(0, 0.0015) + "," + idle)))
+                .extracting(Problem::path)
+                .containsExactly("/own_classes/blowers/0/curve/1/power_w");
+    }
+
+    @Test
     void onePointIsNoCurve() {
         assertThat(problems(BLOWER.formatted(point(0, 0.001))))
                 .containsExactly(new Problem("/own_classes/blowers/0/curve", "a curve has 1 points", "two or more"));
