@@ -23,7 +23,7 @@ import lungfish.room.Room;
 final class RoomCanvas extends Canvas {
     private static final int SIDE = 40;
     private static final int TOP = 32;
-    private static final double MOST_LEGEND = 0.25; // of the height
+    private static final double MOST_LEGEND = 0.2; // of the height
 
     /** Text is measured before there is anything to paint on. */
     private static final Graphics2D MEASURING = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();

@@ -41,13 +41,27 @@ final class CurveAxes {
     private void flows() {
         Font font = ink.type().drawing();
         double bottom = plot.box().getMaxY();
-        AxisSteps steps = AxisSteps.upTo(plot.mostM3PerS(), Dimension.AIR_FLOW, MOST_FLOWS, ink.look());
+        AxisSteps steps = flowSteps(font);
         for (int i = 1; i <= steps.count(); i++) {
             double x = plot.x(steps.at(i));
             ink.line(x, bottom, x, bottom + ink.px(3), ink.palette().softInk(), 1);
             ink.textAround(
                     steps.label(i), x, bottom + ink.px(15), font, ink.palette().softInk());
         }
+    }
+
+    /** As fine as the figures have room side by side. */
+    private AxisSteps flowSteps(Font font) {
+        AxisSteps steps = AxisSteps.upTo(plot.mostM3PerS(), Dimension.AIR_FLOW, MOST_FLOWS, ink.look());
+        for (int most = MOST_FLOWS - 1; most > 0 && !haveRoom(steps, font); most--) {
+            steps = AxisSteps.upTo(plot.mostM3PerS(), Dimension.AIR_FLOW, most, ink.look());
+        }
+        return steps;
+    }
+
+    private boolean haveRoom(AxisSteps steps, Font font) {
+        double apart = plot.x(steps.at(2)) - plot.x(steps.at(1));
+        return ink.width(steps.label(steps.count()), font) + ink.px(6) <= apart;
     }
 
     private void pressures() {

@@ -10,7 +10,18 @@ import java.util.List;
 /** Finds places for labels: what is taken already costs, and the candidate that covers least is chosen. */
 final class LabelSpots {
     /** What a label may cover and what it must not, by weight. */
-    private record Taken(Rectangle2D box, double weight) {}
+    private record Taken(double left, double top, double right, double bottom, double weight) {
+        /** Area in common with a box, by weight; asked many thousand times for one drawing. */
+        double covered(double fromX, double fromY, double toX, double toY) {
+            double wide = Math.min(right, toX) - Math.max(left, fromX);
+            double high = Math.min(bottom, toY) - Math.max(top, fromY);
+            return wide > 0 && high > 0 ? weight * wide * high : 0;
+        }
+
+        boolean contains(double x, double y) {
+            return x >= left && x < right && y >= top && y < bottom;
+        }
+    }
 
     /** A label that leaves the picture is worth any other place. */
     private static final double OUTSIDE = 1e6;
@@ -26,7 +37,7 @@ final class LabelSpots {
     }
 
     void take(Rectangle2D box, double weight) {
-        taken.add(new Taken(box, weight));
+        taken.add(new Taken(box.getX(), box.getY(), box.getMaxX(), box.getMaxY(), weight));
     }
 
     /** Takes a line, so wide to either side. */
@@ -82,7 +93,7 @@ final class LabelSpots {
     double weightAt(double x, double y) {
         double sum = 0;
         for (Taken each : taken) {
-            sum += each.box().contains(x, y) ? each.weight() : 0;
+            sum += each.contains(x, y) ? each.weight() : 0;
         }
         return sum;
     }
@@ -91,10 +102,7 @@ final class LabelSpots {
     double cost(Rectangle2D box) {
         double sum = frame.contains(box) ? 0 : OUTSIDE;
         for (Taken each : taken) {
-            Rectangle2D common = box.createIntersection(each.box());
-            if (common.getWidth() > 0 && common.getHeight() > 0) {
-                sum += each.weight() * common.getWidth() * common.getHeight();
-            }
+            sum += each.covered(box.getX(), box.getY(), box.getMaxX(), box.getMaxY());
         }
         return sum;
     }

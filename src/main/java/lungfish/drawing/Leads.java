@@ -75,7 +75,7 @@ final class Leads {
         double high = size.getHeight();
         Lead first = leads(mark, NEAREST_PX, 90, wide, high).get(0);
         Lead best = new Lead(first.bend(), first.end(), first.words(), Double.POSITIVE_INFINITY);
-        for (double reach = NEAREST_PX; reach <= FARTHEST_PX; reach += STEP_PX) {
+        for (double reach = NEAREST_PX; reach <= FARTHEST_PX && ink.px(reach) < best.cost(); reach += STEP_PX) {
             for (int degrees = 0; degrees < 360; degrees += STEP_DEGREES) {
                 for (Lead lead : leads(mark, reach, degrees, wide, high)) {
                     best = better(best, lead, mark);

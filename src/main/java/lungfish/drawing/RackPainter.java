@@ -77,10 +77,24 @@ public final class RackPainter {
     }
 
     private void tanks(Shelf shelf) {
-        shelf.tanks().forEach(tank -> tank(shelf, tank));
+        boolean namesBelow = shelf.tanks().stream().anyMatch(tank -> besideAirlinePx(tank) < ink.px(NARROW_PX));
+        for (Tank tank : shelf.tanks()) {
+            Rectangle2D water = tank(shelf, tank);
+            if (namesBelow) {
+                nameBelow(tank, water);
+            } else {
+                nameInside(tank, water);
+            }
+        }
     }
 
-    private void tank(Shelf shelf, Tank tank) {
+    /** Left of its first airline, where a name may stand. */
+    private double besideAirlinePx(Tank tank) {
+        double share = 1.0 / (tank.outlets().size() + 1);
+        return share * ink.view().lengthPx(tank.outside().lengthM()) - ink.px(14);
+    }
+
+    private Rectangle2D tank(Shelf shelf, Tank tank) {
         Rectangle2D glass = ink.view().px(RackScene.glassM(shelf, tank));
         ink.fill(glass, ink.palette().sheet());
         double deep = Math.min(glass.getHeight(), ink.view().lengthPx(tank.waterDepthM()));
@@ -93,8 +107,8 @@ public final class RackPainter {
             ink.draw(line(water), ink.palette().waterEdge(), 1.2);
             ink.draw(glass, ink.palette().waterEdge(), 1.4);
         }
-        name(tank, water);
         Marks.around(tank.id().part(), glass, marked, ink);
+        return water;
     }
 
     private static java.awt.geom.Line2D line(Rectangle2D water) {
@@ -102,14 +116,9 @@ public final class RackPainter {
     }
 
     /** In the upper left of the water, word under word, left of the first airline. */
-    private void name(Tank tank, Rectangle2D water) {
+    private void nameInside(Tank tank, Rectangle2D water) {
         Font font = ink.type().drawing();
-        double share = 1.0 / (tank.outlets().size() + 1);
-        double roomPx = water.getWidth() * share - ink.px(14);
-        if (roomPx < ink.px(NARROW_PX)) {
-            nameBelow(tank, water);
-            return;
-        }
+        double roomPx = besideAirlinePx(tank);
         double baseline = water.getY() + ink.px(15);
         String line = "";
         for (String word : tank.name().split(" ", -1)) {
@@ -123,7 +132,7 @@ public final class RackPainter {
         write(line, water, baseline, roomPx);
     }
 
-    /** A narrow tank has its name under the board that it stands on. */
+    /** Where one tank of a shelf is narrow, all have their names under the board. */
     private void nameBelow(Tank tank, Rectangle2D water) {
         Font font = ink.type().drawing();
         double baseline = water.getMaxY() + ink.view().lengthPx(BOARD_M) + ink.px(13);

@@ -29,6 +29,12 @@ final class RoomNames {
     /** Beyond that a name is left out: hovering tells it. */
     private static final double TOO_MUCH = 1.2;
 
+    /** A machine's name that would have to be led further is left out. */
+    private static final double MOST_DETOUR_PX = 110;
+
+    /** A rack's name may be a little wider than the rack. */
+    private static final double OVERHANG = 1.2;
+
     /** The index outlet lets the racks have their names first, if that makes its own way no longer than by so much. */
     private static final double GIVES_WAY = 2;
 
@@ -77,9 +83,12 @@ final class RoomNames {
         Rectangle2D best = spots.best(NameSpots.of(box, size(words), ink, true));
         if (spots.share(best) <= MUCH) {
             place(words, best);
-        } else {
-            Leads leads = new Leads(ink, spots);
-            labels.add(leads.label(leads.best(box, size(words)), box, words));
+            return;
+        }
+        Leads leads = new Leads(ink, spots);
+        Leads.Lead lead = leads.best(box, size(words));
+        if (lead.cost() <= ink.px(MOST_DETOUR_PX)) {
+            labels.add(leads.label(lead, box, words));
         }
     }
 
@@ -114,7 +123,7 @@ final class RoomNames {
     /** The full name where there is room for it, else the short one, else none. */
     private void rack(RackPart rack) {
         Rectangle2D box = ink.view().px(rack.outlineM());
-        double most = Math.max(box.getWidth(), rack.across() ? 0 : ink.px(80));
+        double most = Math.max(OVERHANG * box.getWidth(), rack.across() ? 0 : ink.px(80));
         Label full = rackWords(rack.rack(), rack.rack().name());
         Label brief = rackWords(rack.rack(), rack.rack().id().text());
         boolean isPlaced = size(full).getWidth() <= most && placeBelow(MUCH, full, rackSpots(rack, full));

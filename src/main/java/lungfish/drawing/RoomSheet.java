@@ -13,7 +13,7 @@ public final class RoomSheet {
     private static final double MARGIN_PX = 24;
     private static final double TITLE_PX = 60;
     private static final double RULER_PX = 36;
-    private static final double MOST_LEGEND = 0.25; // of the sheet's height
+    private static final double MOST_LEGEND = 0.2; // of the sheet's height
 
     private RoomSheet() {}
 

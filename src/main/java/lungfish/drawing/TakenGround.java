@@ -10,11 +10,13 @@ import lungfish.room.Run;
 final class TakenGround {
     private final RoomScene scene;
     private final Ink ink;
+    private final Rectangle2D frame;
     private final LabelSpots spots;
 
     private TakenGround(RoomScene scene, Rectangle2D frame, Ink ink) {
         this.scene = scene;
         this.ink = ink;
+        this.frame = frame;
         this.spots = new LabelSpots(frame);
     }
 
@@ -70,10 +72,11 @@ final class TakenGround {
     }
 
     private void takeRulers() {
+        RulerPainter.figuresPx(scene, frame, ink).forEach(figure -> spots.take(figure, 12));
         Rectangle2D room = ink.view().px(scene.boundsM());
         double band = ink.px(RulerPainter.BAND_PX);
         double gap = ink.px(RulerPainter.GAP_PX);
-        spots.take(new Rectangle2D.Double(room.getX(), room.getY() - band, room.getWidth(), band - gap / 2), 8);
+        spots.take(new Rectangle2D.Double(room.getX(), room.getY() - band, room.getWidth(), band - gap / 2), 0.3);
         spots.take(new Rectangle2D.Double(room.getX() - band, room.getY(), band - gap / 2, room.getHeight()), 8);
     }
 

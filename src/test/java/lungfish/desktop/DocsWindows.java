@@ -84,7 +84,9 @@ public final class DocsWindows {
     private void save(String name, WindowPane pane, Dimension size) {
         try {
             ImageIO.write(
-                    painted(pane, size), "png", into.resolve(name + ".png").toFile());
+                    FewColours.of(painted(pane, size)),
+                    "png",
+                    into.resolve(name + ".png").toFile());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
