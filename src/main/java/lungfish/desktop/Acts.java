@@ -11,6 +11,7 @@ record Acts(List<Act> file, List<Act> demos, List<Act> edit, List<Act> plan, Lis
     static Acts of(WindowPane window) {
         return new Acts(
                 List.of(
+                        new NewRoom(window),
                         new OpenRoom(window),
                         new OpenWindow(window),
                         new SaveRoom(window),

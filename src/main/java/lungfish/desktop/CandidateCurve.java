@@ -5,19 +5,19 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
-import javax.swing.JComponent;
 import lungfish.drawing.CandidatePicture;
 import lungfish.plan.Duty;
 import lungfish.plan.Plan;
 import lungfish.sizing.Candidate;
 
 /** Where the picture of a candidate's curve is painted in its row; the row's words say all that it shows. */
-final class CandidateCurve extends JComponent {
+final class CandidateCurve extends Drawn {
     private final transient View view;
     private transient Optional<Candidate> candidate = Optional.empty();
 
     CandidateCurve(View view) {
         this.view = view;
+        getAccessibleContext().setAccessibleName("Its curve, in little");
     }
 
     void show(Candidate that) {

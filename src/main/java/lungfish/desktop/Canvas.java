@@ -11,15 +11,12 @@ import java.awt.event.FocusListener;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
-import javax.accessibility.AccessibleContext;
-import javax.accessibility.AccessibleRole;
-import javax.swing.JComponent;
 import lungfish.drawing.Hit;
 import lungfish.drawing.Viewport;
 import lungfish.reason.PartId;
 
 /** A drawing in metres that can be zoomed, panned and pointed at. What is drawn is its heirs' business. */
-abstract class Canvas extends JComponent {
+abstract class Canvas extends Drawn {
     /** One step of the wheel or of a key. */
     static final double ZOOM_STEP = 1.2;
 
@@ -122,22 +119,6 @@ abstract class Canvas extends JComponent {
         Viewport viewport = viewport();
         Point2D m = viewport.m(px);
         return at(m.getX(), m.getY(), viewport.lengthM(view.px(REACH)));
-    }
-
-    @Override
-    public final AccessibleContext getAccessibleContext() {
-        if (accessibleContext == null) {
-            accessibleContext = new Spoken();
-        }
-        return accessibleContext;
-    }
-
-    /** Tells assistive programs that this is a drawing; its heirs say of what. */
-    private final class Spoken extends AccessibleJComponent {
-        @Override
-        public AccessibleRole getAccessibleRole() {
-            return AccessibleRole.CANVAS;
-        }
     }
 
     @Override

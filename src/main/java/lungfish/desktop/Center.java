@@ -1,9 +1,12 @@
 package lungfish.desktop;
 
 import java.awt.BorderLayout;
+import java.awt.Component;
 import java.util.Optional;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
 import lungfish.drawing.Palette;
 import lungfish.reason.PartId;
 import lungfish.room.RackId;
@@ -17,37 +20,41 @@ final class Center extends Sheet {
     private final JButton back = new JButton("Back to the room");
     private final Line telling;
     private final RoomCanvas room;
+    private final QuickSheet questions;
+    private final JPanel zooming = new JPanel(new MigLayout("insets 0, gap 8 0"));
+    private @Nullable Component shown;
     private @Nullable RackCanvas rack;
 
     Center(View view, WindowFiles files) {
         super(
                 view,
                 new MigLayout(
-                        "insets 8 12 10 12, fill, wrap 1, hidemode 3, gap 0 2", "[grow, fill]", "[][][grow, fill]"));
+                        "insets 8 12 10 12, fill, wrap 1, hidemode 3, gap 0 2", "[grow, fill]", "[][grow, fill]"));
         this.view = view;
         this.telling = Line.reason(view);
         this.room = new RoomCanvas(view, this::openRack);
+        this.questions = new QuickSheet(view, files);
         telling.setName("telling");
         back.setName("back-to-room");
         back.setVisible(false);
         back.addActionListener(event -> closeRack());
         middle.setOpaque(false);
-        middle.add(room);
         add(head(), "cell 0 0");
-        add(new Invitation(view, files), "cell 0 1, growx");
-        add(middle, "cell 0 2, grow, hmin 0");
+        add(middle, "cell 0 1, grow, hmin 0");
         view.onMark(this::tell);
         view.onChange(this::changed);
     }
 
     private JPanel head() {
-        JPanel head = new JPanel(new MigLayout("insets 0, fillx, hidemode 3, gap 8 0", "[][grow, fill][][][]"));
+        JPanel head = new JPanel(new MigLayout("insets 0, fillx, hidemode 3, gap 8 0", "[][grow, fill][]"));
         head.setOpaque(false);
         head.add(back, "cell 0 0");
         head.add(telling, "cell 1 0, wmin 0");
-        head.add(button("−", "Smaller", () -> canvas().zoom(1 / Canvas.ZOOM_STEP, Optional.empty())), "cell 2 0");
-        head.add(button("Fit", "Show all of it", () -> canvas().fit()), "cell 3 0");
-        head.add(button("+", "Larger", () -> canvas().zoom(Canvas.ZOOM_STEP, Optional.empty())), "cell 4 0");
+        zooming.setOpaque(false);
+        zooming.add(button("−", "Smaller", () -> canvas().zoom(1 / Canvas.ZOOM_STEP, Optional.empty())));
+        zooming.add(button("Fit", "Show all of it", () -> canvas().fit()));
+        zooming.add(button("+", "Larger", () -> canvas().zoom(Canvas.ZOOM_STEP, Optional.empty())));
+        head.add(zooming, "cell 2 0");
         return head;
     }
 
@@ -76,22 +83,46 @@ final class Center extends Sheet {
 
     void openRack(RackId id) {
         rack = new RackCanvas(view, room::scene, id, this::closeRack);
-        show(rack);
+        showWhatIsDue();
     }
 
     void closeRack() {
         rack = null;
-        show(room);
+        showWhatIsDue();
     }
 
-    private void show(Canvas canvas) {
-        middle.removeAll();
-        middle.add(canvas);
-        back.setVisible(rack != null);
-        middle.revalidate();
-        middle.repaint();
-        canvas.requestFocusInWindow();
+    /** Shows what is to be shown, and takes the focus to it where it was not shown before. */
+    private void showWhatIsDue() {
+        boolean isAsking = rack == null && QuickSheet.isFor(view.desk().room());
+        Component wanted = isAsking ? questions : canvas();
+        if (wanted != shown) {
+            shown = wanted;
+            middle.removeAll();
+            middle.add(isAsking ? scrolling(questions) : wanted);
+            back.setVisible(rack != null);
+            zooming.setVisible(!isAsking);
+            middle.revalidate();
+            middle.repaint();
+            takeFocus();
+        }
         tell();
+    }
+
+    private static JScrollPane scrolling(QuickSheet questions) {
+        JScrollPane pane = new JScrollPane(questions);
+        pane.setBorder(BorderFactory.createEmptyBorder());
+        pane.setOpaque(false);
+        pane.getViewport().setOpaque(false);
+        return pane;
+    }
+
+    /** To the drawing, or to the first question. */
+    void takeFocus() {
+        if (shown == questions) {
+            questions.takeFocus();
+        } else {
+            canvas().requestFocusInWindow();
+        }
     }
 
     /** Opens the front of the rack in which the chosen part stands. */
@@ -110,9 +141,9 @@ final class Center extends Sheet {
     private void changed() {
         boolean isGone = rack != null && view.desk().room().racks().stream().noneMatch(each -> rack.shows(each.id()));
         if (isGone) {
-            closeRack();
+            rack = null;
         }
-        tell();
+        showWhatIsDue();
     }
 
     private void tell() {

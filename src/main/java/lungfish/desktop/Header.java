@@ -89,7 +89,7 @@ final class Header extends JPanel {
         if (desk.isChanged()) {
             return "not saved";
         }
-        return desk.file().map(file -> "saved as " + file.getFileName()).orElse("demo room");
+        return desk.file().map(file -> "saved as " + file.getFileName()).orElse("in no file yet");
     }
 
     private String about() {

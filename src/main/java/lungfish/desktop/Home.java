@@ -1,13 +1,14 @@
 package lungfish.desktop;
 
 import lungfish.desk.Preference;
+import lungfish.quantity.DisplayUnits;
 
 /** What all windows of the program share and can ask for. */
 interface Home {
     Themes themes();
 
-    /** Opens another window with a demo room. */
-    void openDemo();
+    /** Opens another window, with an empty room in these units. */
+    void openWindow(DisplayUnits units);
 
     /** Closes every window, once each room is saved or need not be; where the person thinks better of it, none. */
     void quit();

@@ -40,7 +40,7 @@ final class MainWindow extends JFrame {
 
             @Override
             public void windowOpened(WindowEvent event) {
-                pane.center().canvas().requestFocusInWindow();
+                pane.center().takeFocus();
             }
         });
         setIconImages(WindowIcon.sizes());

@@ -40,9 +40,9 @@ final class Menus {
 
     private JMenu file() {
         JMenu file = menu("File", 'F', acts.file());
-        file.insert(menu("Demo rooms", 'D', acts.demos()), 1);
-        file.insert(recent(), 2);
-        file.insertSeparator(3);
+        file.insert(menu("Demo rooms", 'D', acts.demos()), 2);
+        file.insert(recent(), 3);
+        file.insertSeparator(4);
         return file;
     }
 

@@ -1,5 +1,6 @@
 package lungfish.desktop;
 
+import java.awt.KeyboardFocusManager;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
@@ -32,6 +33,8 @@ final class OutletsTable extends JTable {
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         setAutoResizeMode(AUTO_RESIZE_SUBSEQUENT_COLUMNS);
         setFillsViewportHeight(true);
+        setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null); // a table keeps Tab for its cells:
+        setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null); // here it leads on, as everywhere
         setRowSorter(sorter);
         columns();
         getSelectionModel().addListSelectionListener(event -> chosen());

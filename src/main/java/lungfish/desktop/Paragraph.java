@@ -8,6 +8,7 @@ import java.util.function.Function;
 import java.util.function.IntSupplier;
 import javax.swing.BorderFactory;
 import javax.swing.JTextArea;
+import javax.swing.TransferHandler;
 import javax.swing.text.DefaultCaret;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
@@ -38,6 +39,13 @@ final class Paragraph extends JTextArea {
     private void dress() {
         setFont(font.apply(view.look().type()));
         setForeground(ink.apply(view.look().palette()));
+    }
+
+    /** A file may be dropped on the text too: the window takes it, so this must not. */
+    @Override
+    public void setTransferHandler(@Nullable TransferHandler handler) {
+        super.setTransferHandler(handler);
+        setDropTarget(null);
     }
 
     /** As high as the text is when it is wrapped at the width. */

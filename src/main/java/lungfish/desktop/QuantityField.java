@@ -19,6 +19,7 @@ final class QuantityField extends JTextField {
     private final transient Consumer<OptionalDouble> typed;
     private final transient Consumer<String> told;
     private String shown = "";
+    private String trouble = "";
 
     /**
      * A field.
@@ -49,32 +50,50 @@ final class QuantityField extends JTextField {
         view.follow(this, this::tell);
     }
 
-    private void tell() {
+    /** Shows what is so now, unless something is being typed or is still to be mended: that is never lost. */
+    void tell() {
+        String before = shown;
         OptionalDouble si = now.get();
         shown = si.isPresent() ? view.quantities().show(si.getAsDouble(), dimension) : "";
-        setText(shown);
-        told.accept("");
+        boolean isTyped = !getText().strip().equals(before);
+        if (!isTyped) {
+            setText(shown);
+        }
     }
 
-    private void take() {
+    /** Takes what was typed. Whether it could be understood. */
+    boolean take() {
         String text = getText().strip();
         if (text.equals(shown)) {
-            told.accept("");
-            return;
+            return told("");
         }
         if (text.isEmpty()) {
-            typed.accept(OptionalDouble.empty());
-            return;
+            return taken(OptionalDouble.empty());
         }
-        String trouble = view.quantities()
+        return view.quantities()
                 .parse(text, dimension)
                 .match(
-                        si -> {
-                            typed.accept(OptionalDouble.of(si));
-                            return "";
-                        },
-                        problem -> problem.found() + ". Expected " + problem.expected() + ".");
-        told.accept(trouble);
-        putClientProperty("JComponent.outline", trouble.isEmpty() ? null : "error");
+                        si -> taken(OptionalDouble.of(si)),
+                        problem -> told(problem.found() + ". Expected " + problem.expected() + "."));
+    }
+
+    private boolean taken(OptionalDouble si) {
+        setText(shown); // it is typed no longer: whatever becomes of it is shown
+        typed.accept(si);
+        tell();
+        return told("");
+    }
+
+    private boolean told(String said) {
+        trouble = said;
+        putClientProperty("JComponent.outline", said.isEmpty() ? null : "error");
+        getAccessibleContext().setAccessibleDescription(said);
+        told.accept(said);
+        return said.isEmpty();
+    }
+
+    /** What is wrong with what stands in it; empty when nothing is. */
+    String trouble() {
+        return trouble;
     }
 }

@@ -9,7 +9,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.JButton;
-import javax.swing.JComponent;
 import javax.swing.SwingConstants;
 import javax.swing.Timer;
 import lungfish.drawing.Palette;
@@ -87,6 +86,7 @@ final class SidePanel extends Sheet {
         headline.getAccessibleContext().setAccessibleName(glance.title() + ": " + glance.headline());
         headline.getAccessibleContext().setAccessibleDescription(glance.reason());
         markWhatChanged();
+        canvas.getAccessibleContext().setAccessibleName(glance.title() + ", as a picture");
         layOut();
         revalidate();
         repaint();
@@ -125,7 +125,7 @@ final class SidePanel extends Sheet {
     }
 
     /** Where the picture is painted. */
-    private final class Canvas extends JComponent {
+    private final class Canvas extends Drawn {
         @Override
         public Dimension getPreferredSize() {
             int width = Side.panelPx(view) - 2 * view.px(PAD);

@@ -3,10 +3,14 @@ package lungfish.desktop;
 import java.nio.file.Path;
 import java.util.Locale;
 import lungfish.desk.Desk;
+import lungfish.edit.QuickStart;
 import lungfish.roomfile.RoomFiles;
 
 /** Opens and saves for one window, and asks before anything that is not saved is lost. */
 final class WindowFiles {
+    /** What a room is called until the keeper calls it something. */
+    static final String NEW = "New room";
+
     private final Desk desk;
     private final Asking asking;
 
@@ -25,6 +29,11 @@ final class WindowFiles {
 
     void openDemo(String name) {
         whenKept(() -> desk.openDemo(name));
+    }
+
+    /** An empty room in the units that are shown. */
+    void startNew() {
+        whenKept(() -> desk.openNew(NEW, QuickStart.emptyRoom(NEW, desk.units())));
     }
 
     void save(Runnable then) {

@@ -46,7 +46,7 @@ final class WindowPane extends JPanel {
         Header header = new Header(this);
         this.regions = new Regions(List.of(
                 new Regions.Region(header, header::takeFocus),
-                new Regions.Region(center, () -> center.canvas().requestFocusInWindow()),
+                new Regions.Region(center, center::takeFocus),
                 new Regions.Region(side, side::takeFocus),
                 new Regions.Region(below, below::takeFocus)));
         add(header, "spanx 2, growx, wmin 0");

@@ -11,6 +11,8 @@ import lungfish.desk.Desk;
 import lungfish.desk.Desks;
 import lungfish.desk.Hands;
 import lungfish.desk.Preference;
+import lungfish.edit.QuickStart;
+import lungfish.quantity.DisplayUnits;
 
 /** The windows of the program. They share preferences and catalogue; each has a desk of its own. */
 public final class Windows implements Home {
@@ -70,8 +72,8 @@ public final class Windows implements Home {
     }
 
     @Override
-    public void openDemo() {
-        show(desks.withDemo(FIRST_ROOM));
+    public void openWindow(DisplayUnits units) {
+        show(desks.with(WindowFiles.NEW, QuickStart.emptyRoom(WindowFiles.NEW, units)));
     }
 
     @Override

@@ -7,6 +7,7 @@ import lungfish.desk.Desk;
 import lungfish.desk.Desks;
 import lungfish.desk.Hands;
 import lungfish.desk.Preference;
+import lungfish.quantity.DisplayUnits;
 
 /** One window without a display: all work is done at once, and nobody is asked. */
 final class Bench implements Home {
@@ -48,7 +49,7 @@ final class Bench implements Home {
     }
 
     @Override
-    public void openDemo() {}
+    public void openWindow(DisplayUnits units) {}
 
     @Override
     public void quit() {}

@@ -254,4 +254,17 @@ final class JourneysTest {
                 java.awt.KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         return owner != null && javax.swing.SwingUtilities.isDescendingFrom(owner, region);
     }
+
+    /** From nothing to "which blower": a key for the new room, a number, a key; the plan is there. */
+    @Test
+    void anEmptyRoomIsSetUpByThreeActions() {
+        person.act(NewRoom.class);
+        JTextField length = person.part(JTextField.class, "Length of the room");
+        person.until("the first question", length::isFocusOwner);
+        person.press("ctrl A");
+        person.type("18 ft");
+        person.until("a plan", () -> !pane().view().desk().room().racks().isEmpty() && isPlanned(true));
+        assertThat(person.actions()).isEqualTo(3);
+        person.until("the room", () -> pane().center().room().isFocusOwner());
+    }
 }

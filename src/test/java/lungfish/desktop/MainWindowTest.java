@@ -20,12 +20,11 @@ final class MainWindowTest {
     @TempDir
     private Path folder;
 
-    private WatchedQueue queue = new WatchedQueue();
+    private final WatchedQueue queue = WatchedQueue.here();
     private List<MainWindow> windows = List.of();
 
     @BeforeEach
     void open() throws Exception {
-        queue = WatchedQueue.push();
         Windows opened = Windows.open(folder, Optional.empty());
         queue.await("a plan in a window", () -> opened.all().stream()
                 .anyMatch(window -> window.pane().view().desk().isCurrent()));
@@ -35,7 +34,6 @@ final class MainWindowTest {
     @AfterEach
     void close() throws Exception {
         EventQueue.invokeAndWait(() -> windows.forEach(MainWindow::dispose));
-        queue.close();
     }
 
     /** On any screen a person has: the one of the build may be smaller than the window likes to be. */

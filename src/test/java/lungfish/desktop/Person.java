@@ -29,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  * has the focus. Each click, chord or line typed counts as one action.
  */
 final class Person implements AutoCloseable {
-    private final WatchedQueue queue = WatchedQueue.push();
+    private final WatchedQueue queue = WatchedQueue.here();
     private final Robot robot;
     private final Windows windows;
     private int actions;
@@ -210,6 +210,5 @@ final class Person implements AutoCloseable {
             List.of(Window.getWindows()).forEach(Window::dispose);
             return true;
         });
-        queue.close();
     }
 }

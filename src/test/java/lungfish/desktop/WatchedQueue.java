@@ -13,7 +13,7 @@ import java.util.function.BooleanSupplier;
  * The event queue of the windows, watched. A window changes in events and nowhere else: a condition that is asked again
  * after each event is seen as soon as it holds, without sleeping. Events of a dialog that waits pass through here too.
  */
-final class WatchedQueue extends EventQueue implements AutoCloseable {
+final class WatchedQueue extends EventQueue {
     /** Far beyond what the slowest machine takes: it only bounds a test that has failed. */
     private static final long PATIENCE_S = 60;
 
@@ -21,10 +21,17 @@ final class WatchedQueue extends EventQueue implements AutoCloseable {
 
     private final List<Waiting> waiting = new CopyOnWriteArrayList<>();
 
-    static WatchedQueue push() {
-        WatchedQueue queue = new WatchedQueue();
-        Toolkit.getDefaultToolkit().getSystemEventQueue().push(queue);
-        return queue;
+    /** Pushed once and for all: a queue that comes and goes loses events while the last window closes. */
+    private static final WatchedQueue HERE = new WatchedQueue();
+
+    static {
+        Toolkit.getDefaultToolkit().getSystemEventQueue().push(HERE);
+    }
+
+    private WatchedQueue() {}
+
+    static WatchedQueue here() {
+        return HERE;
     }
 
     @Override
@@ -53,10 +60,5 @@ final class WatchedQueue extends EventQueue implements AutoCloseable {
         } finally {
             waiting.remove(one);
         }
-    }
-
-    @Override
-    public void close() {
-        pop();
     }
 }

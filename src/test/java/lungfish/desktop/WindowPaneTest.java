@@ -1,6 +1,7 @@
 package lungfish.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -137,6 +138,56 @@ final class WindowPaneTest {
         assertThat(headline(bench, Subject.DUTY)).isEqualTo("Not known yet");
         bench.part(JButton.class, "demo starting-out").doClick(0);
         assertThat(bench.desk().room().seats()).isNotEmpty();
+    }
+
+    @Test
+    void threeAnswersMakeARoomWithAPlanInOneEdit() {
+        Bench bench = bench();
+        bench.act(NewRoom.class);
+        bench.part(JTextField.class, "Length of the room").setText("18 ft");
+        bench.part(JTextField.class, "Width of the room").setText("4 m");
+        bench.part(JTextField.class, "Number of tanks").setText("20");
+        bench.part(JButton.class, "set-up").doClick(0);
+        assertThat(bench.desk().room().seats()).hasSize(20);
+        assertThat(bench.desk().room().shell().lengthM()).isEqualTo(5.4864, within(1e-9)); // 18 ft of 0.3048 m
+        assertThat(bench.desk().plan().flatMap(Plan::duty)).isPresent();
+        bench.act(UndoEdit.class);
+        assertThat(bench.desk().isChanged()).isFalse();
+    }
+
+    @Test
+    void anAnswerThatIsNotUnderstoodIsKeptAndExplained() {
+        Bench bench = bench();
+        bench.act(NewRoom.class);
+        JTextField length = bench.part(JTextField.class, "Length of the room");
+        length.setText("18 fathoms");
+        bench.part(JButton.class, "set-up").doClick(0);
+        assertThat(bench.desk().room().racks()).isEmpty();
+        assertThat(bench.part(Paragraph.class, "quick-trouble").getText()).contains("fathoms");
+        bench.act(SwitchUnits.class);
+        assertThat(length.getText()).isEqualTo("18 fathoms");
+        length.setText("18 ft");
+        bench.part(JButton.class, "set-up").doClick(0);
+        assertThat(bench.desk().room().racks()).isNotEmpty();
+    }
+
+    @Test
+    void halfATankIsNotANumberOfTanks() {
+        Bench bench = bench();
+        bench.act(NewRoom.class);
+        bench.part(JTextField.class, "Number of tanks").setText("2.5");
+        bench.part(JButton.class, "set-up").doClick(0);
+        assertThat(bench.desk().room().racks()).isEmpty();
+        assertThat(bench.part(Paragraph.class, "quick-trouble").getText()).contains("whole number");
+    }
+
+    @Test
+    void moreTanksThanFitAreToldWithTheNumberThatDoes() {
+        Bench bench = bench();
+        bench.act(NewRoom.class);
+        bench.part(JTextField.class, "Number of tanks").setText("900");
+        bench.part(JButton.class, "set-up").doClick(0);
+        assertThat(bench.part(Paragraph.class, "quick-trouble").getText()).matches("Only \\d+ such tanks fit .*");
     }
 
     static Stream<String> demos() {

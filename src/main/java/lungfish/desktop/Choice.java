@@ -1,0 +1,49 @@
+package lungfish.desktop;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import javax.swing.JComboBox;
+
+/** One of a list of things that have names; typing a letter leads to the next that begins with it. */
+final class Choice<T> extends JComboBox<Choice.Named<T>> {
+    private static final int ROWS = 16;
+
+    /** A thing, and what it is called. */
+    record Named<T>(String name, T thing) {
+        @Override
+        public String toString() {
+            return name;
+        }
+    }
+
+    Choice(String says) {
+        getAccessibleContext().setAccessibleName(says);
+        setName(says);
+        setMaximumRowCount(ROWS);
+    }
+
+    /** Offers these, and keeps the one that is chosen, if it is among them; else chooses the first that is liked. */
+    void offer(List<T> things, Function<T, String> name, Predicate<T> liked) {
+        Optional<T> before = chosen();
+        removeAllItems();
+        things.forEach(each -> addItem(new Named<>(name.apply(each), each)));
+        choose(liked);
+        before.ifPresent(kept -> choose(kept::equals));
+    }
+
+    private void choose(Predicate<T> wanted) {
+        for (int i = 0; i < getItemCount(); i++) {
+            if (wanted.test(getItemAt(i).thing())) {
+                setSelectedIndex(i);
+                return;
+            }
+        }
+    }
+
+    Optional<T> chosen() {
+        int at = getSelectedIndex();
+        return at < 0 ? Optional.empty() : Optional.of(getItemAt(at).thing());
+    }
+}
