@@ -131,7 +131,7 @@ public final class BackupPicture {
         ink.fill(mark, ink.palette().accent());
         String after = ink.look().quantities().show(s, Dimension.DURATION);
         under(
-                "without air, first trouble after " + after + ": " + tank.name(),
+                "without air, trouble after " + after + ": " + tank.name(),
                 s,
                 1,
                 ink.palette().accent());

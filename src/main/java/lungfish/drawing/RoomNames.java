@@ -80,9 +80,10 @@ final class RoomNames {
     private void blower(BlowerPart blower) {
         Rectangle2D box = BlowerPainter.boxPx(blower, ink);
         Label words = soft(blower.blower().name());
-        Rectangle2D best = spots.best(NameSpots.of(box, size(words), ink, true));
-        if (spots.share(best) <= MUCH) {
-            place(words, best);
+        List<Rectangle2D> beside = NameSpots.of(box, size(words), ink, true).stream()
+                .filter(spot -> staysInside(box, spot))
+                .toList();
+        if (placeBelow(MUCH, words, beside)) {
             return;
         }
         Leads leads = new Leads(ink, spots);
@@ -156,15 +157,19 @@ final class RoomNames {
         List<Rectangle2D> all = ink.isSmall()
                 ? NameSpots.middlesFirst(box, size(words), ink, belowFirst)
                 : NameSpots.of(box, size(words), ink, belowFirst);
-        return all.stream().filter(spot -> keepsTo(rack, box, spot)).toList();
+        return all.stream()
+                .filter(spot -> staysInside(box, spot) && keepsTo(rack, box, spot))
+                .toList();
     }
 
-    /** Whether no other rack and no outer wall lies between a name and its rack. */
+    /** Whether no outer wall lies between a name and what it names. */
+    private boolean staysInside(Rectangle2D box, Rectangle2D spot) {
+        return !shell.contains(box.getCenterX(), box.getCenterY())
+                || shell.contains(spot.getCenterX(), spot.getCenterY());
+    }
+
+    /** Whether no other rack lies between a name and its rack. */
     private boolean keepsTo(RackPart rack, Rectangle2D box, Rectangle2D spot) {
-        if (shell.contains(box.getCenterX(), box.getCenterY())
-                && !shell.contains(spot.getCenterX(), spot.getCenterY())) {
-            return false;
-        }
         double nearX = Math.max(box.getX(), Math.min(box.getMaxX(), spot.getCenterX()));
         double nearY = Math.max(box.getY(), Math.min(box.getMaxY(), spot.getCenterY()));
         return scene.racks().stream()

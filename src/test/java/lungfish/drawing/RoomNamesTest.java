@@ -20,16 +20,26 @@ final class RoomNamesTest {
     /** Share of a line's area: letters do not fill their line, so that lines may touch. */
     private static final double LINES_TOUCH = 0.1;
 
+    /** A veil over more of a rack than this is seen at once; judged by eye. */
+    private static final double MUCH = 0.25;
+
     static Stream<Arguments> roomsAndSizes() {
         return DemoPlans.names().flatMap(name -> Stream.of(1.0, 1.5, 2.0).map(scale -> Arguments.of(name, scale)));
     }
 
+    /** The names, and what they stand among. */
+    private record Drawn(RoomScene scene, Viewport view, List<Label> names) {}
+
     private static List<Label> names(String demo, double scale) {
+        return drawn(demo, scale).names();
+    }
+
+    private static Drawn drawn(String demo, double scale) {
         RoomScene scene = RoomScene.of(DemoPlans.plan(demo), Shown.AS_IT_SHOULD_BE_SET);
         Look look = Look.light(scene.room().displayUnits()).with(new Type(scale));
         Rectangle2D inside = new Rectangle2D.Double(40 * scale, 32 * scale, 1000 - 60 * scale, 560 - 48 * scale);
         Viewport view = Viewport.fit(scene.boundsM(), inside);
-        return RoomNames.of(scene, FRAME, new Ink(look, view, NOWHERE));
+        return new Drawn(scene, view, RoomNames.of(scene, FRAME, new Ink(look, view, NOWHERE)));
     }
 
     @ParameterizedTest
@@ -41,6 +51,19 @@ final class RoomNamesTest {
                             common(one.box(), other.box()))
                     .as("%s over %s", one.text(), other.text())
                     .isLessThan(LINES_TOUCH * area(one.box())));
+        }
+    }
+
+    /** On tanks a name hides how they stand. */
+    @ParameterizedTest
+    @MethodSource("roomsAndSizes")
+    void noNameHidesMuchOfARack(String demo, double scale) {
+        Drawn drawn = drawn(demo, scale);
+        for (Label name : drawn.names()) {
+            double covers = drawn.scene().racks().stream()
+                    .mapToDouble(rack -> common(name.box(), drawn.view().px(rack.outlineM())))
+                    .sum();
+            assertThat(covers).as(name.text()).isLessThan(MUCH * area(name.box()));
         }
     }
 
