@@ -1,10 +1,13 @@
 package lungfish.edit;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import lungfish.quantity.Dimension;
 import lungfish.reason.Amount;
 import lungfish.room.Outlet;
+import lungfish.room.Tank;
 
 /** Whether an outlet makes sense: air asked once; least, target and most in that order; a valve no more than open. */
 final class OutletSound {
@@ -13,7 +16,15 @@ final class OutletSound {
 
     private OutletSound() {}
 
-    static void look(Outlet outlet, List<Refused> troubles) {
+    /** What is wrong with an outlet in its tank. */
+    static Optional<Refused> trouble(Tank tank, Outlet outlet) {
+        List<Refused> troubles = new ArrayList<>();
+        look(tank, outlet, troubles);
+        return troubles.stream().findFirst();
+    }
+
+    static void look(Tank tank, Outlet outlet, List<Refused> troubles) {
+        release(tank, outlet, troubles);
         flow(outlet, troubles);
         double opening = outlet.valve().map(Outlet.Valve::opening).orElse(NONE).orElse(0);
         double lengthM =
@@ -61,5 +72,17 @@ final class OutletSound {
                 "Change one of the two.",
                 new Amount("one", one, Dimension.AIR_FLOW),
                 new Amount("other", other, Dimension.AIR_FLOW));
+    }
+
+    private static void release(Tank tank, Outlet outlet, List<Refused> troubles) {
+        OptionalDouble depth = outlet.depthM();
+        if (depth.isPresent() && !(depth.getAsDouble() >= 0 && depth.getAsDouble() <= tank.waterDepthM())) {
+            troubles.add(Refused.because(
+                    "Outlet " + outlet.id() + " would let its air out {found} below the water line, where the water of "
+                            + Words.tank(tank) + " is {most} deep.",
+                    "Raise the outlet, or fill the tank higher.",
+                    Refused.length("found", depth.getAsDouble()),
+                    Refused.length("most", tank.waterDepthM())));
+        }
     }
 }

@@ -2,8 +2,6 @@ package lungfish.edit;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
-import lungfish.room.Outlet;
 import lungfish.room.Rack;
 import lungfish.room.Shelf;
 import lungfish.room.Tank;
@@ -93,19 +91,6 @@ final class RackSound {
                     Refused.length("found", tank.waterDepthM()),
                     Refused.length("most", tank.outside().heightM())));
         }
-        tank.outlets().forEach(outlet -> release(tank, outlet));
-    }
-
-    private void release(Tank tank, Outlet outlet) {
-        OptionalDouble depth = outlet.depthM();
-        if (depth.isPresent() && !(depth.getAsDouble() >= 0 && depth.getAsDouble() <= tank.waterDepthM())) {
-            troubles.add(Refused.because(
-                    "Outlet " + outlet.id() + " would let its air out {found} below the water line, where the water of "
-                            + Words.tank(tank) + " is {most} deep.",
-                    "Raise the outlet, or fill the tank higher.",
-                    Refused.length("found", depth.getAsDouble()),
-                    Refused.length("most", tank.waterDepthM())));
-        }
-        OutletSound.look(outlet, troubles);
+        tank.outlets().forEach(outlet -> OutletSound.look(tank, outlet, troubles));
     }
 }

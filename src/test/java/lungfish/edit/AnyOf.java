@@ -138,48 +138,8 @@ final class AnyOf {
         List<Part> parts = new ArrayList<>();
         int kinds = 1 + random.nextInt(3);
         for (int i = 0; i < kinds; i++) {
-            parts.addAll(some(parts(one(Part.Kind.class))));
+            parts.addAll(some(Parts.of(room, one(Part.Kind.class))));
         }
         return new Selection(parts);
-    }
-
-    private List<Part> parts(Part.Kind kind) {
-        return switch (kind) {
-            case RACK -> room.racks().stream().map(Rack::id).map(Part::rack).toList();
-            case SHELF -> Find.shelves(room).map(Shelf::id).map(Part::shelf).toList();
-            case TANK -> Find.tanks(room).map(Tank::id).map(Part::tank).toList();
-            case OUTLET -> Find.outlets(room).map(Outlet::id).map(Part::outlet).toList();
-            case TAP -> Find.outlets(room).map(Outlet::id).map(Part::tap).toList();
-            case RUN -> room.runs().stream().map(Run::id).map(Part::run).toList();
-            case CORNER -> corners();
-            case FITTING -> fittings();
-            case GANG -> room.gangs().stream().map(Gang::id).map(Part::gang).toList();
-            case GANG_TAP ->
-                room.gangs().stream().map(Gang::id).map(Part::gangTap).toList();
-            case BLOWER ->
-                room.blowers().stream().map(Blower::id).map(Part::blower).toList();
-            case FEED -> room.blowers().stream().map(Blower::id).map(Part::feed).toList();
-            case LISTENER -> List.of(Part.listener());
-            case DOOR ->
-                IntStream.range(0, room.shell().doors().size())
-                        .mapToObj(Part::door)
-                        .toList();
-            case WALL ->
-                IntStream.range(0, room.shell().walls().size())
-                        .mapToObj(Part::wall)
-                        .toList();
-        };
-    }
-
-    private List<Part> corners() {
-        return room.runs().stream()
-                .flatMap(run -> IntStream.range(0, run.points().size()).mapToObj(i -> Part.corner(run.id(), i)))
-                .toList();
-    }
-
-    private List<Part> fittings() {
-        return room.runs().stream()
-                .flatMap(run -> IntStream.range(0, run.fittings().size()).mapToObj(i -> Part.fitting(run.id(), i)))
-                .toList();
     }
 }

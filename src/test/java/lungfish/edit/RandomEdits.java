@@ -7,6 +7,7 @@ import java.util.function.BiFunction;
 import lungfish.catalogue.Catalogue;
 import lungfish.catalogue.CatalogueFiles;
 import lungfish.catalogue.TankSize;
+import lungfish.quantity.Quantities;
 import lungfish.room.Blower;
 import lungfish.room.Gang;
 import lungfish.room.Listener;
@@ -20,6 +21,31 @@ import lungfish.room.Tank;
 final class RandomEdits {
     private static final Catalogue CATALOGUE = CatalogueFiles.load();
     private static final double FAR_M = 7;
+
+    /** What a keeper types into any cell, right or wrong. */
+    private static final List<String> TYPED = List.of(
+            "",
+            "3 L/min",
+            "0.5 cfm",
+            "12 in",
+            "25 cm",
+            "50 %",
+            "sometimes",
+            "yes",
+            "needle-brass",
+            "Air stone",
+            "-4",
+            "none",
+            "1e9 m",
+            "18\"");
+
+    private static final String LIST =
+            """
+            Tank,Rack,Shelf,Length (cm),Width (cm),Height (cm),Filter
+            Fry 1,Left,1,40,25,25,sponge-small
+            Fry 2,Left,2,40,25,25,
+            Big,B,1,60,30,30,
+            """;
 
     private static final List<BiFunction<AnyOf, Room, Attempt>> KINDS = List.of(
             (any, room) -> RackEdits.place(room, any.rack(), any.number(0, FAR_M), any.number(0, FAR_M)),
@@ -82,6 +108,20 @@ final class RandomEdits {
             (any, room) -> DropEdits.airlineLength(room, any.outlets(), any.maybe(0.5, 4)),
             (any, room) -> DropEdits.checkValve(room, any.outlets(), any.one(CATALOGUE.checkValves())),
             (any, room) -> DropEdits.noCheckValve(room, any.outlets()),
+            (any, room) -> Block.fillDown(room, any.outlets(), List.of(any.one(Column.class), any.one(Column.class))),
+            (any, room) -> pasted(Block.set(room, any.outlets(), any.one(Column.class), any.one(TYPED), reader(room))),
+            (any, room) -> pasted(Block.in(
+                    room,
+                    any.one(TYPED) + "\t" + any.one(TYPED) + "\n" + any.one(TYPED),
+                    any.outlets(),
+                    List.of(any.one(Column.class), any.one(Column.class)),
+                    reader(room))),
+            (any, room) -> TankImport.of(
+                    room,
+                    TankList.read(LIST)
+                            .orElseThrow()
+                            .preview(TankList.read(LIST).orElseThrow().guess(), reader(room))
+                            .items()),
             (any, room) -> Alike.onShelf(room, any.tank()),
             (any, room) -> Alike.onRack(room, any.tank()),
             (any, room) -> TapEdits.hang(room, any.outlets(), any.onRun()),
@@ -148,6 +188,15 @@ final class RandomEdits {
     static Attempt next(Random random, Room room) {
         AnyOf any = new AnyOf(random, room);
         return any.one(any.one(List.of(KINDS, OUTLETS, PIPES, MACHINES))).apply(any, room);
+    }
+
+    private static Reader reader(Room room) {
+        return new Reader(Quantities.in(room.displayUnits()), room.ownClasses(), CATALOGUE);
+    }
+
+    /** The keeper takes what is good. */
+    private static Attempt pasted(Pasted pasted) {
+        return pasted.good().<Attempt>map(edit -> edit).orElse(Refused.nothing("good cell"));
     }
 
     private static Box box(AnyOf any) {

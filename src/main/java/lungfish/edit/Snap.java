@@ -1,0 +1,103 @@
+package lungfish.edit;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import lungfish.room.Point;
+import lungfish.room.Room;
+
+/**
+ * Draws what is dragged or drawn to walls, racks, pipes and the grid, where they are near enough; and says why. Walls,
+ * racks and pipes win over the grid. What moves itself draws nothing.
+ *
+ * @param gridM step of the grid, m; empty: none
+ * @param toleranceM how near is near enough, m: some pixels, in the eyes of whoever looks
+ */
+public record Snap(Room room, Selection moving, OptionalDouble gridM, double toleranceM) {
+    /** Where a rectangle comes to rest: its edges at walls and edges, its middle at middles. */
+    public Snapped box(Box box) {
+        SnapLines lines = new SnapLines(room, moving);
+        Optional<SnapLine.Pull> across = pull(
+                lines.downEdges(), List.of(box.fromXM(), box.toXM()), lines.downMiddles(), box.midXM(), box.fromXM());
+        Optional<SnapLine.Pull> down = pull(
+                lines.acrossEdges(),
+                List.of(box.fromYM(), box.toYM()),
+                lines.acrossMiddles(),
+                box.midYM(),
+                box.fromYM());
+        Box rest = box.moved(by(across), by(down));
+        List<Guide> guides = Stream.concat(
+                        across.stream().map(pull -> pull.line().down(rest.fromYM(), rest.toYM())),
+                        down.stream().map(pull -> pull.line().across(rest.fromXM(), rest.toXM())))
+                .toList();
+        return new Snapped(by(across), by(down), guides);
+    }
+
+    private static double by(Optional<SnapLine.Pull> pull) {
+        return pull.map(SnapLine.Pull::byM).orElse(0.0);
+    }
+
+    private Optional<SnapLine.Pull> pull(
+            List<SnapLine> edgeLines,
+            List<Double> edgesM,
+            List<SnapLine> middleLines,
+            double middleM,
+            double gridEdgeM) {
+        Optional<SnapLine.Pull> edge = SnapLine.nearest(edgeLines, edgesM, toleranceM);
+        Optional<SnapLine.Pull> middle = SnapLine.nearest(middleLines, List.of(middleM), toleranceM);
+        boolean middleIsNearer = middle.isPresent() && (edge.isEmpty() || Math.abs(by(middle)) < Math.abs(by(edge)));
+        Optional<SnapLine.Pull> thing = middleIsNearer ? middle : edge;
+        return thing.or(() -> SnapLine.nearest(SnapLines.grid(gridM, gridEdgeM), List.of(gridEdgeM), toleranceM));
+    }
+
+    /** Where a single point comes to rest: a machine, a tap, an end of a pipe. */
+    public SnappedPoint point(Point point) {
+        return next(List.of(), point);
+    }
+
+    /**
+     * Where the next corner of a pipe comes to rest, after those drawn so far: at the start, so that it closes; on another
+     * pipe, its corners before its legs; in line with the corner before; at walls, racks and grid.
+     */
+    public SnappedPoint next(List<Point> drawn, Point point) {
+        if (drawn.size() >= 3 && planM(drawn.get(0), point) <= toleranceM) {
+            Point start = drawn.get(0);
+            Guide guide = new Guide(
+                    Guide.Reason.START,
+                    start.xM(),
+                    start.yM(),
+                    start.xM(),
+                    start.yM(),
+                    "the start, which closes the loop");
+            return new SnappedPoint(start, List.of(guide), Optional.empty(), true);
+        }
+        return SeenPipe.nearest(room, moving, point.xM(), point.yM(), toleranceM)
+                .map(pipe -> new SnappedPoint(pipe.place(), List.of(pipe.guide()), Optional.of(pipe.seat()), false))
+                .orElseGet(() -> lined(drawn, point));
+    }
+
+    private static double planM(Point one, Point other) {
+        return Math.hypot(one.xM() - other.xM(), one.yM() - other.yM());
+    }
+
+    private SnappedPoint lined(List<Point> drawn, Point point) {
+        SnapLines lines = new SnapLines(room, moving);
+        List<SnapLine> downs = new ArrayList<>(lines.downEdges());
+        List<SnapLine> acrosses = new ArrayList<>(lines.acrossEdges());
+        if (!drawn.isEmpty()) {
+            Point last = drawn.get(drawn.size() - 1);
+            downs.add(new SnapLine(Guide.Reason.LINE, last.xM(), last.yM(), last.yM(), "straight on"));
+            acrosses.add(new SnapLine(Guide.Reason.LINE, last.yM(), last.xM(), last.xM(), "straight on"));
+        }
+        Optional<SnapLine.Pull> across = pull(downs, List.of(point.xM()), List.of(), point.xM(), point.xM());
+        Optional<SnapLine.Pull> down = pull(acrosses, List.of(point.yM()), List.of(), point.yM(), point.yM());
+        Point rest = new Point(point.xM() + by(across), point.yM() + by(down), point.zM());
+        List<Guide> guides = Stream.concat(
+                        across.stream().map(pull -> pull.line().down(rest.yM(), rest.yM())),
+                        down.stream().map(pull -> pull.line().across(rest.xM(), rest.xM())))
+                .toList();
+        return new SnappedPoint(rest, guides, Optional.empty(), false);
+    }
+}
