@@ -1,7 +1,6 @@
 package lungfish;
 
 import java.io.PrintStream;
-import java.nio.file.Path;
 import java.util.Optional;
 import lungfish.desk.ConfigFolder;
 import lungfish.desktop.Windows;
@@ -10,21 +9,16 @@ import lungfish.terminal.Terminal;
 
 /** Starts the planner: the window where there is a display and no command, else the command line. */
 public final class Lungfish {
-    private static final String[] WITHOUT_A_COMMAND = {"plan", "basement-rainbows"};
-    private static final String OPEN = "open";
-
     private Lungfish() {}
 
     /**
-     * Opens the window on a demo room, or on the file of {@code open FILE}; returns when the last window is closed. Any other
-     * command line is run as it is, and ends the process with its exit code. Without a display the demo room is planned as
-     * text.
+     * Opens the window on the room that is asked for; returns when the last window is closed. Any other command line is run
+     * as it is, and ends the process with its exit code. Without a display the room is planned as text.
      */
     public static void main(String[] args) throws InterruptedException {
-        boolean asksForWindow = args.length == 0 || isOpen(args);
-        if (asksForWindow && Display.isUsable()) {
-            Windows.open(ConfigFolder.here(), isOpen(args) ? Optional.of(Path.of(args[1])) : Optional.empty())
-                    .awaitClosed();
+        Optional<String> room = Asked.room(args).filter(Asked::isPath);
+        if (room.isPresent() && Display.isUsable()) {
+            Windows.open(ConfigFolder.here(), room.get()).awaitClosed();
             return;
         }
         int exit = run(args, System.out, System.err);
@@ -33,15 +27,10 @@ public final class Lungfish {
         }
     }
 
-    private static boolean isOpen(String[] args) {
-        return args.length == 2 && args[0].equals(OPEN);
-    }
-
-    /** Without a display, what would be opened is planned as text. */
+    /** What would be opened is planned as text. */
     static int run(String[] args, PrintStream out, PrintStream err) {
-        if (isOpen(args)) {
-            return Terminal.run(new String[] {"plan", args[1]}, out, err);
-        }
-        return Terminal.run(args.length == 0 ? WITHOUT_A_COMMAND : args, out, err);
+        String[] words =
+                Asked.room(args).map(room -> new String[] {"open", room}).orElse(args);
+        return Terminal.run(words, out, err);
     }
 }

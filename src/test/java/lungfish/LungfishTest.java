@@ -1,8 +1,11 @@
 package lungfish;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
@@ -38,5 +41,24 @@ final class LungfishTest {
     void theExitCodeReachesWhoeverCalls() throws IOException {
         assertThat(lungfish("demos").exit()).isZero();
         assertThat(lungfish("plan", "nowhere").exit()).isEqualTo(2);
+    }
+
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void whatWouldBeOpenedIsPlannedWhereThereIsNoDisplay() throws IOException {
+        assertThat(lungfish("open", "garage-killifish").out()).startsWith("Garage killifish\n");
+        assertThat(lungfish("demo-rooms/garage-killifish.room.json").out()).startsWith("Garage killifish\n");
+    }
+
+    /** Runs in this process: the operating system hands no such name to another. */
+    @Test
+    void aNameThatNoFileCanHaveIsToldAsAnyWrongFile() {
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        int exit = Lungfish.run(
+                new String[] {"open", "a\0b.json"},
+                new PrintStream(new ByteArrayOutputStream(), true, UTF_8),
+                new PrintStream(err, true, UTF_8));
+        assertThat(exit).isEqualTo(2);
+        assertThat(err.toString(UTF_8)).contains("Expected a room file").hasLineCount(1);
     }
 }

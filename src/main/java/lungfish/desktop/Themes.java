@@ -17,16 +17,22 @@ import lungfish.drawing.Type;
 /** Light or dark, and the size of text: read from the preferences, and given to every widget from the one palette. */
 final class Themes {
     private final Preferences preferences;
+    private boolean isSystemDark;
 
     Themes(Preferences preferences) {
         this.preferences = preferences;
+    }
+
+    /** What the system has said last. */
+    void systemIs(boolean dark) {
+        isSystemDark = dark;
     }
 
     boolean isDark() {
         return switch (preferences.get(Preference.THEME)) {
             case LIGHT -> false;
             case DARK -> true;
-            case AS_THE_SYSTEM -> SystemTheme.isDark();
+            case AS_THE_SYSTEM -> isSystemDark;
         };
     }
 

@@ -1,18 +1,22 @@
 package lungfish.desktop;
 
 import java.awt.EventQueue;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ForkJoinPool;
 import lungfish.desk.Desk;
 import lungfish.desk.Desks;
 import lungfish.desk.Hands;
 import lungfish.desk.Preference;
 import lungfish.edit.QuickStart;
 import lungfish.quantity.DisplayUnits;
+import lungfish.roomfile.DemoRooms;
 
 /** The windows of the program. They share preferences and catalogue; each has a desk of its own. */
 public final class Windows implements Home {
@@ -37,10 +41,31 @@ public final class Windows implements Home {
      * @param file opened over the demo room, where one is given
      */
     public static Windows open(Path configFolder, Optional<Path> file) {
+        return open(configFolder, FIRST_ROOM, file);
+    }
+
+    /**
+     * Opens the first window on a room.
+     *
+     * @param fileOrDemo a file, or else the name of a demo room
+     * @throws java.nio.file.InvalidPathException if it is neither, nor could be
+     */
+    public static Windows open(Path configFolder, String fileOrDemo) {
+        Path file = Path.of(fileOrDemo);
+        boolean isDemo = DemoRooms.NAMES.contains(fileOrDemo) && !Files.exists(file);
+        return isDemo
+                ? open(configFolder, fileOrDemo, Optional.empty())
+                : open(configFolder, FIRST_ROOM, Optional.of(file));
+    }
+
+    private static Windows open(Path configFolder, String demo, Optional<Path> file) {
+        CompletableFuture<Boolean> isDark = CompletableFuture.supplyAsync(SystemTheme::isDark);
         Windows windows = new Windows(Desks.in(configFolder, Hands.behind(EventQueue::invokeLater)));
+        boolean isSystemDark = isDark.join(); // asked meanwhile: the first window has its colours at once
         EventQueue.invokeLater(() -> {
+            windows.themes.systemIs(isSystemDark);
             windows.themes.wear();
-            MainWindow first = windows.show(windows.desks.withDemo(FIRST_ROOM));
+            MainWindow first = windows.show(windows.desks.withDemo(demo));
             file.ifPresent(first.pane().files()::open);
         });
         return windows;
@@ -96,6 +121,20 @@ public final class Windows implements Home {
     public void wear(Preference.Theme theme) {
         desks.preferences().set(Preference.THEME, theme);
         dress();
+        if (theme == Preference.Theme.AS_THE_SYSTEM) {
+            askTheSystem();
+        }
+    }
+
+    /** It may have turned dark since. */
+    private void askTheSystem() {
+        ForkJoinPool.commonPool().execute(() -> {
+            boolean dark = SystemTheme.isDark();
+            EventQueue.invokeLater(() -> {
+                themes.systemIs(dark);
+                dress();
+            });
+        });
     }
 
     @Override

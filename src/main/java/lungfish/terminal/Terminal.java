@@ -30,8 +30,16 @@ public final class Terminal {
         return new Terminal(new Console(out, err), commands()).run(args);
     }
 
+    /** Whether this word is a command, and so no file. */
+    public static boolean isCommand(String word) {
+        return commands().stream()
+                .map(command -> new CommandLine(command).getCommandName())
+                .anyMatch(word::equals);
+    }
+
     private static List<Command> commands() {
         return List.of(
+                new OpenCommand(),
                 new PlanCommand(),
                 new CheckCommand(),
                 new BlowersCommand(),
