@@ -80,6 +80,9 @@ public final class LegendPainter {
                 entries.add(new Entry((x, y, ink) -> StateMark.paint(state, x, y, ink.px(3), ink), state.word()));
             }
         }
+        if (scene.index().filter(outlet -> outlet.state() != OutletState.INDEX).isPresent()) {
+            entries.add(new Entry(LegendPainter::ring, OutletState.INDEX.word()));
+        }
         if (scene.taps().stream().anyMatch(tap -> tap.sparePa().isPresent())) {
             entries.add(new Entry(LegendPainter::tooth, "a tap: its length is the spare pressure there"));
         }
@@ -115,6 +118,11 @@ public final class LegendPainter {
         bow.lineTo(x - wide, y + high);
         bow.closePath();
         ink.draw(bow, ink.palette().ink(), 1.2);
+    }
+
+    /** Around an outlet that is not served, and has the least spare all the same. */
+    private static void ring(double x, double y, Ink ink) {
+        ink.draw(StateMark.circle(x, y, ink.px(6.6)), ink.palette().accent(), 1.5);
     }
 
     private static void tooth(double x, double y, Ink ink) {

@@ -51,6 +51,7 @@ public final class DocsWindows {
                 DemoPlans.names().filter(name -> name.contains(those)).toList()) {
             EventQueue.invokeAndWait(() -> windows.all(room));
         }
+        EventQueue.invokeAndWait(windows::sheets);
     }
 
     /** Text fields ask where on the screen they are when they are moved; here they are on none. */
@@ -71,6 +72,19 @@ public final class DocsWindows {
         WindowPane front = window(room, Preference.Theme.LIGHT, 100);
         front.center().openRack(front.view().desk().room().racks().get(0).id());
         save("rack-" + room, front, USUAL);
+    }
+
+    /** What the column beside the room shows when it is asked, and a room as its valves are set. */
+    private void sheets() {
+        WindowPane why = window("basement-rainbows", Preference.Theme.LIGHT, 100);
+        why.side().ask(Subject.DUTY);
+        save("window-why", why, USUAL);
+        WindowPane blowers = window("basement-rainbows", Preference.Theme.LIGHT, 100);
+        blowers.acts().the(ChooseBlower.class).act();
+        save("window-blowers", blowers, USUAL);
+        WindowPane asSet = window("garage-killifish", Preference.Theme.LIGHT, 100);
+        asSet.acts().the(SwitchTrial.class).act();
+        save("window-as-set", asSet, USUAL);
     }
 
     private WindowPane window(String room, Preference.Theme theme, int percent) {

@@ -3,22 +3,24 @@ package lungfish.desktop;
 import java.awt.image.BufferedImage;
 import java.awt.image.IndexColorModel;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
-/** A picture with its 256 commonest colours: the others, shades at the edges of letters, take the nearest of them. */
+/**
+ * A picture with 256 colours: the commonest of those that differ well, then the commonest of the rest. The others, shades at
+ * the edges of letters, take the nearest of them.
+ */
 final class FewColours {
     private static final int COLOURS = 256;
+    private static final int WELL = 20 * 20; // square of a distance between two colours
 
     private FewColours() {}
 
     static BufferedImage of(BufferedImage image) {
         Map<Integer, Integer> counts = counts(image);
-        List<Integer> kept = counts.entrySet().stream()
-                .sorted(Map.Entry.<Integer, Integer>comparingByValue().reversed())
-                .limit(COLOURS)
-                .map(Map.Entry::getKey)
-                .toList();
+        List<Integer> kept = kept(counts);
         Map<Integer, Integer> places = new HashMap<>();
         counts.keySet().forEach(rgb -> places.put(rgb, nearest(rgb, kept)));
         BufferedImage few =
@@ -39,6 +41,23 @@ final class FewColours {
             }
         }
         return counts;
+    }
+
+    private static List<Integer> kept(Map<Integer, Integer> counts) {
+        List<Integer> commonest = counts.entrySet().stream()
+                .sorted(Map.Entry.<Integer, Integer>comparingByValue()
+                        .reversed()
+                        .thenComparing(Map.Entry.comparingByKey()))
+                .map(Map.Entry::getKey)
+                .toList();
+        Set<Integer> kept = new LinkedHashSet<>();
+        for (int rgb : commonest) {
+            if (kept.size() < COLOURS && kept.stream().allMatch(other -> apart(rgb, other) >= WELL)) {
+                kept.add(rgb);
+            }
+        }
+        commonest.stream().filter(rgb -> kept.size() < COLOURS).forEach(kept::add);
+        return List.copyOf(kept);
     }
 
     private static IndexColorModel model(List<Integer> kept) {
