@@ -25,6 +25,7 @@ public final class Desk {
     private final List<Listener> listeners = new CopyOnWriteArrayList<>();
     private History history;
     private long moves;
+    private @Nullable Room tried;
     private Room filed;
     private @Nullable Path file;
     private DisplayUnits units;
@@ -135,6 +136,36 @@ public final class Desk {
         }
     }
 
+    /**
+     * Tries an edit while a gesture lasts: it is planned like the room itself, but is no step, and nothing to undo. Ends with
+     * {@link #leave}, with {@link #apply}, or with any other step.
+     */
+    public void tryOut(Edit edit) {
+        Room after = edit.of(room());
+        if (!after.equals(seen())) {
+            tried = after;
+            planned.ask(after);
+            changed();
+        }
+    }
+
+    /** Ends what is tried: the room is as it was. */
+    public void leave() {
+        if (tried != null) {
+            boolean differs = !tried.equals(room());
+            tried = null;
+            if (differs) {
+                planned.ask(room());
+            }
+            changed();
+        }
+    }
+
+    /** The room that is looked at: the current one, or what is tried on it. */
+    public Room seen() {
+        return tried == null ? room() : tried;
+    }
+
     public void undo() {
         move(history.undone());
     }
@@ -144,10 +175,15 @@ public final class Desk {
     }
 
     private void move(History next) {
-        if (next.at() != history.at()) {
+        boolean isSeen = next.room().equals(seen());
+        boolean isStep = next.at() != history.at();
+        if (isStep || tried != null) {
             history = next;
-            moves++;
-            planned.ask(next.room());
+            tried = null;
+            moves += isStep ? 1 : 0;
+            if (!isSeen) {
+                planned.ask(next.room());
+            }
             changed();
         }
     }
@@ -181,6 +217,7 @@ public final class Desk {
 
     private boolean put(String done, Room room, @Nullable Path from) {
         history = History.of(done, room);
+        tried = null;
         moves++;
         filed = room;
         file = from;

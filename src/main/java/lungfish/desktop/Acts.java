@@ -7,7 +7,15 @@ import lungfish.desk.Preference;
 import lungfish.roomfile.DemoRooms;
 
 /** The actions of one window, by menu. Menus, buttons, keys and tests take the same instances. */
-record Acts(List<Act> file, List<Act> demos, List<Act> edit, List<Act> plan, List<Act> look, List<Act> go) {
+record Acts(
+        List<Act> file,
+        List<Act> demos,
+        List<Act> edit,
+        List<Act> chosen,
+        List<Act> arrange,
+        List<Act> plan,
+        List<Act> look,
+        List<Act> go) {
     static Acts of(WindowPane window) {
         return new Acts(
                 List.of(
@@ -22,6 +30,8 @@ record Acts(List<Act> file, List<Act> demos, List<Act> edit, List<Act> plan, Lis
                         .<Act>map(name -> new OpenDemo(window, name))
                         .toList(),
                 List.of(new UndoEdit(window), new RedoEdit(window)),
+                Chosen.edits(window),
+                Chosen.arrange(window),
                 plan(window),
                 look(window),
                 List.of(
@@ -55,7 +65,7 @@ record Acts(List<Act> file, List<Act> demos, List<Act> edit, List<Act> plan, Lis
 
     /** All of them. */
     List<Act> all() {
-        return Stream.of(file, demos, edit, plan, look, go)
+        return Stream.of(file, demos, edit, chosen, arrange, plan, look, go)
                 .flatMap(List::stream)
                 .toList();
     }

@@ -69,6 +69,21 @@ abstract class Canvas extends Drawn {
     /** Where a part lies, if it is in this drawing. */
     abstract Optional<Rectangle2D> whereM(PartId part);
 
+    /** What the pointer does; empty: click chooses and drag pans. */
+    Optional<Tool> tool() {
+        return Optional.empty();
+    }
+
+    /** Whether a drag pans, whatever the tool. */
+    boolean isHandHeld() {
+        return false;
+    }
+
+    /** How far beside a thing still counts, m. */
+    final double reachM() {
+        return viewport().lengthM(view.px(REACH));
+    }
+
     /** What a double click, or Enter, on a part does. */
     abstract void enter(Hit hit);
 

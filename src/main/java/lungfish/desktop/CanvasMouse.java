@@ -5,15 +5,20 @@ import java.awt.Point;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.event.MouseWheelEvent;
+import java.awt.geom.Point2D;
 import java.util.Optional;
 import javax.swing.SwingUtilities;
 import lungfish.drawing.Hit;
 
-/** The mouse on a canvas: hover tells, click chooses, double click enters, drag pans, the wheel zooms. */
+/**
+ * The mouse on a canvas: hover tells, the left button is the tool's, the middle one pans (as does the left with the space
+ * bar), the wheel zooms. On a canvas without tools click chooses and drag pans.
+ */
 final class CanvasMouse extends MouseAdapter {
     private final Canvas canvas;
     private final View view;
     private Point pressed = new Point();
+    private boolean isPanning;
 
     CanvasMouse(Canvas canvas, View view) {
         this.canvas = canvas;
@@ -23,8 +28,22 @@ final class CanvasMouse extends MouseAdapter {
     @Override
     public void mouseMoved(MouseEvent event) {
         Optional<Hit> hit = canvas.hit(event.getPoint());
-        canvas.setCursor(Cursor.getPredefinedCursor(hit.isPresent() ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR));
+        canvas.setCursor(canvas.tool().map(tool -> tool.cursor(hit)).orElseGet(() -> cursor(hit)));
         view.hover(hit.map(Hit::part));
+        canvas.tool().ifPresent(tool -> {
+            tool.moved(spot(event));
+            canvas.repaint();
+        });
+    }
+
+    private static Cursor cursor(Optional<Hit> hit) {
+        return Cursor.getPredefinedCursor(hit.isPresent() ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR);
+    }
+
+    private Spot spot(MouseEvent event) {
+        Point2D m = canvas.viewport().m(event.getPoint());
+        return new Spot(
+                m.getX(), m.getY(), canvas.reachM(), event.isShiftDown(), event.isAltDown(), event.getClickCount());
     }
 
     @Override
@@ -36,22 +55,47 @@ final class CanvasMouse extends MouseAdapter {
     public void mousePressed(MouseEvent event) {
         canvas.requestFocusInWindow();
         pressed = event.getPoint();
-        if (SwingUtilities.isLeftMouseButton(event)) {
-            canvas.hit(event.getPoint()).ifPresentOrElse(hit -> chosen(hit, event), view::chooseNothing);
+        isPanning = SwingUtilities.isMiddleMouseButton(event) || canvas.isHandHeld();
+        if (!isPanning && SwingUtilities.isLeftMouseButton(event)) {
+            Optional<Hit> hit = canvas.hit(event.getPoint());
+            canvas.tool().ifPresentOrElse(tool -> pressed(tool, hit, event), () -> choose(hit, event));
+            canvas.repaint();
         }
     }
 
-    private void chosen(Hit hit, MouseEvent event) {
-        view.choose(hit.part());
+    private void pressed(Tool tool, Optional<Hit> hit, MouseEvent event) {
+        tool.pressed(spot(event), hit);
+        if (tool.enters() && event.getClickCount() == 2) {
+            hit.ifPresent(canvas::enter);
+        }
+    }
+
+    private void choose(Optional<Hit> hit, MouseEvent event) {
+        hit.map(Hit::part).ifPresentOrElse(view::choose, view::chooseNothing);
         if (event.getClickCount() == 2) {
-            canvas.enter(hit);
+            hit.ifPresent(canvas::enter);
         }
     }
 
     @Override
     public void mouseDragged(MouseEvent event) {
-        canvas.pan(event.getX() - (double) pressed.x, event.getY() - (double) pressed.y);
-        pressed = event.getPoint();
+        Optional<Tool> tool = isPanning ? Optional.empty() : canvas.tool();
+        if (tool.isEmpty()) {
+            canvas.pan(event.getX() - (double) pressed.x, event.getY() - (double) pressed.y);
+            pressed = event.getPoint();
+        } else if (SwingUtilities.isLeftMouseButton(event)) {
+            tool.get().dragged(spot(event));
+            canvas.repaint();
+        }
+    }
+
+    @Override
+    public void mouseReleased(MouseEvent event) {
+        if (!isPanning && SwingUtilities.isLeftMouseButton(event)) {
+            canvas.tool().ifPresent(tool -> tool.released(spot(event)));
+            canvas.repaint();
+        }
+        isPanning = false;
     }
 
     @Override

@@ -4,10 +4,8 @@ import java.awt.BorderLayout;
 import java.awt.Component;
 import java.util.Optional;
 import javax.swing.BorderFactory;
-import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import lungfish.drawing.Palette;
 import lungfish.reason.PartId;
 import lungfish.room.RackId;
 import net.miginfocom.swing.MigLayout;
@@ -17,11 +15,10 @@ import org.jspecify.annotations.Nullable;
 final class Center extends Sheet {
     private final transient View view;
     private final JPanel middle = new JPanel(new BorderLayout());
-    private final JButton back = new JButton("Back to the room");
-    private final Line telling;
+    private final transient ToolBelt belt;
+    private final CanvasHead head;
     private final RoomCanvas room;
     private final QuickSheet questions;
-    private final JPanel zooming = new JPanel(new MigLayout("insets 0, gap 8 0"));
     private @Nullable Component shown;
     private @Nullable RackCanvas rack;
 
@@ -31,41 +28,15 @@ final class Center extends Sheet {
                 new MigLayout(
                         "insets 8 12 10 12, fill, wrap 1, hidemode 3, gap 0 2", "[grow, fill]", "[][grow, fill]"));
         this.view = view;
-        this.telling = Line.reason(view);
-        this.room = new RoomCanvas(view, this::openRack);
+        this.belt = new ToolBelt(view);
+        this.room = new RoomCanvas(view, belt, this::openRack);
         this.questions = new QuickSheet(view, files);
-        telling.setName("telling");
-        back.setName("back-to-room");
-        back.setVisible(false);
-        back.addActionListener(event -> closeRack());
+        this.head = new CanvasHead(view, belt, this::drawn, this::closeRack);
         middle.setOpaque(false);
-        add(head(), "cell 0 0");
+        add(head, "cell 0 0");
         add(middle, "cell 0 1, grow, hmin 0");
-        view.onMark(this::tell);
         view.onChange(this::changed);
-    }
-
-    private JPanel head() {
-        JPanel head = new JPanel(new MigLayout("insets 0, fillx, hidemode 3, gap 8 0", "[][grow, fill][]"));
-        head.setOpaque(false);
-        head.add(back, "cell 0 0");
-        head.add(telling, "cell 1 0, wmin 0");
-        zooming.setOpaque(false);
-        zooming.add(button("−", "Smaller", () -> canvas().zoom(1 / Canvas.ZOOM_STEP, Optional.empty())));
-        zooming.add(button("Fit", "Show all of it", () -> canvas().fit()));
-        zooming.add(button("+", "Larger", () -> canvas().zoom(Canvas.ZOOM_STEP, Optional.empty())));
-        head.add(zooming, "cell 2 0");
-        return head;
-    }
-
-    private static JButton button(String text, String help, Runnable does) {
-        JButton button = new JButton(text);
-        button.putClientProperty("JButton.buttonType", "borderless");
-        button.putClientProperty("JComponent.minimumWidth", 28);
-        button.setToolTipText(help);
-        button.getAccessibleContext().setAccessibleName(help);
-        button.addActionListener(event -> does.run());
-        return button;
+        belt.onTake(this::taken);
     }
 
     /** The canvas that is shown. */
@@ -93,19 +64,35 @@ final class Center extends Sheet {
 
     /** Shows what is to be shown, and takes the focus to it where it was not shown before. */
     private void showWhatIsDue() {
-        boolean isAsking = rack == null && QuickSheet.isFor(view.desk().room());
+        boolean isAsking = rack == null
+                && belt.inHand().enters()
+                && QuickSheet.isFor(view.desk().room());
         Component wanted = isAsking ? questions : canvas();
         if (wanted != shown) {
             shown = wanted;
             middle.removeAll();
             middle.add(isAsking ? scrolling(questions) : wanted);
-            back.setVisible(rack != null);
-            zooming.setVisible(!isAsking);
+            head.dress(rack != null);
             middle.revalidate();
             middle.repaint();
             takeFocus();
         }
-        tell();
+        head.tell();
+    }
+
+    /** Another tool: a drawing tool in an empty room means that its owner draws rather than answers. */
+    private void taken() {
+        showWhatIsDue();
+        head.dress(rack != null);
+        takeFocus();
+    }
+
+    ToolBelt belt() {
+        return belt;
+    }
+
+    private Optional<Canvas> drawn() {
+        return shown == questions ? Optional.empty() : Optional.of(canvas());
     }
 
     private static JScrollPane scrolling(QuickSheet questions) {
@@ -144,18 +131,5 @@ final class Center extends Sheet {
             rack = null;
         }
         showWhatIsDue();
-    }
-
-    private void tell() {
-        String idle = view.desk().room().seats().isEmpty()
-                ? ""
-                : "Click chooses · double click opens a rack · wheel zooms · drag pans";
-        telling.setText(view.marked()
-                .hovered()
-                .or(view::chosen)
-                .map(new Telling(view)::of)
-                .orElse(idle));
-        telling.inked(view.marked().chosen().isEmpty() ? Palette::softInk : Palette::ink);
-        telling.setToolTipText(telling.getText());
     }
 }

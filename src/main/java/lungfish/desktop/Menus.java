@@ -24,7 +24,7 @@ final class Menus {
     private JMenuBar bar() {
         JMenuBar bar = new JMenuBar();
         bar.add(file());
-        bar.add(menu("Edit", 'E', acts.edit()));
+        bar.add(edit());
         bar.add(menu("Plan", 'P', acts.plan()));
         bar.add(menu("View", 'V', acts.look()));
         bar.add(menu("Go", 'G', acts.go()));
@@ -36,6 +36,15 @@ final class Menus {
         menu.setMnemonic(letter);
         acts.forEach(menu::add);
         return menu;
+    }
+
+    private JMenu edit() {
+        JMenu edit = menu("Edit", 'E', acts.edit());
+        edit.addSeparator();
+        acts.chosen().forEach(edit::add);
+        edit.addSeparator();
+        edit.add(menu("Arrange racks", 'R', acts.arrange()));
+        return edit;
     }
 
     private JMenu file() {

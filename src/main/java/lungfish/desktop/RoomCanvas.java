@@ -14,6 +14,7 @@ import lungfish.drawing.Look;
 import lungfish.drawing.RoomPainter;
 import lungfish.drawing.RoomScene;
 import lungfish.drawing.RulerPainter;
+import lungfish.drawing.SketchPainter;
 import lungfish.drawing.Viewport;
 import lungfish.reason.PartId;
 import lungfish.room.RackId;
@@ -29,11 +30,14 @@ final class RoomCanvas extends Canvas {
     private static final Graphics2D MEASURING = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
 
     private final transient Consumer<RackId> openRack;
+    private final transient ToolBelt belt;
+    private boolean isHandHeld;
     private final transient KeptPicture kept = new KeptPicture();
     private transient RoomScene scene;
 
-    RoomCanvas(View view, Consumer<RackId> openRack) {
+    RoomCanvas(View view, ToolBelt belt, Consumer<RackId> openRack) {
         super(view);
+        this.belt = belt;
         this.openRack = openRack;
         this.scene = newScene();
         setName("room");
@@ -43,8 +47,13 @@ final class RoomCanvas extends Canvas {
         CanvasKeys.bind(this, "DOWN", () -> walk(1));
         CanvasKeys.bind(this, "LEFT", () -> walk(-1));
         CanvasKeys.bind(this, "UP", () -> walk(-1));
-        CanvasKeys.bind(this, "ENTER", this::enterChosen);
-        CanvasKeys.bind(this, "ESCAPE", view::chooseNothing);
+        CanvasKeys.bind(this, "ENTER", this::finish);
+        CanvasKeys.bind(this, "ESCAPE", this::escape);
+        CanvasKeys.bind(this, "pressed SPACE", () -> isHandHeld = true);
+        CanvasKeys.bind(this, "released SPACE", () -> isHandHeld = false);
+        CanvasKeys.bindTools(this, belt);
+        CanvasKeys.bindNudging(this);
+        belt.onTake(this::repaint);
         view.onChange(this::tell);
     }
 
@@ -66,6 +75,33 @@ final class RoomCanvas extends Canvas {
 
     RoomScene scene() {
         return scene;
+    }
+
+    @Override
+    Optional<Tool> tool() {
+        return Optional.of(belt.inHand());
+    }
+
+    @Override
+    boolean isHandHeld() {
+        return isHandHeld;
+    }
+
+    /** With the choosing tool into the rack; with another, what is drawn is done. */
+    private void finish() {
+        if (belt.inHand().enters()) {
+            enterChosen();
+        } else {
+            belt.inHand().finished();
+            repaint();
+        }
+    }
+
+    private void escape() {
+        if (!belt.putDown()) {
+            view().chooseNothing();
+        }
+        repaint();
     }
 
     @Override
@@ -97,6 +133,7 @@ final class RoomCanvas extends Canvas {
         Graphics2D clipped = (Graphics2D) g.create();
         clipped.clip(drawnPx());
         RoomPainter.marks(scene, viewport, view().marked(), look, clipped);
+        SketchPainter.paint(belt.inHand().sketch(), drawnPx(), viewport, look, clipped);
         clipped.dispose();
     }
 

@@ -7,7 +7,7 @@ final class SetConditions extends Act {
     private final transient WindowPane window;
 
     SetConditions(WindowPane window) {
-        super("Conditions…", 'C', menuKey(KeyEvent.VK_D));
+        super("Conditions…", 'C', menuKey(KeyEvent.VK_E));
         this.window = window;
     }
 

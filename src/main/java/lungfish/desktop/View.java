@@ -6,17 +6,24 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import lungfish.desk.Desk;
 import lungfish.desk.Listener;
 import lungfish.desk.Trouble;
 import lungfish.drawing.Look;
 import lungfish.drawing.Marked;
 import lungfish.drawing.Shown;
+import lungfish.edit.Attempt;
+import lungfish.edit.Clip;
+import lungfish.edit.Selecting;
+import lungfish.edit.Selection;
 import lungfish.plan.Plan;
 import lungfish.quantity.Quantities;
 import lungfish.reason.PartId;
 import lungfish.report.Names;
 import lungfish.report.Sentences;
+import lungfish.room.Room;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What one window looks at: its desk, what is chosen and under the pointer, which trial the outlets show, and the look of
@@ -33,6 +40,9 @@ final class View {
     private final List<Runnable> listeners = new ArrayList<>();
     private final List<Runnable> markListeners = new ArrayList<>();
     private Marked marked = Marked.NOTHING;
+    private Selection selection = Selection.NONE;
+    private Optional<String> said = Optional.empty();
+    private @Nullable Clip clip;
     private Shown shown = Shown.AS_IT_SHOULD_BE_SET;
     private Look look;
     private int windowPx = Integer.MAX_VALUE;
@@ -44,6 +54,7 @@ final class View {
         desk.addListener(new Listener() {
             @Override
             public void changed() {
+                keepWhatIsStillThere();
                 refresh();
             }
 
@@ -143,11 +154,63 @@ final class View {
     }
 
     void choose(PartId part) {
+        selection = Handles.of(part).map(Selection::of).orElse(Selection.NONE);
         mark(new Marked(Set.of(part), marked.hovered()));
     }
 
     void chooseNothing() {
-        mark(new Marked(Set.of(), marked.hovered()));
+        select(Selection.NONE);
+    }
+
+    /** What is chosen, in the order in which it was. */
+    Selection selection() {
+        return selection;
+    }
+
+    void select(Selection those) {
+        selection = those;
+        mark(new Marked(Handles.named(those), marked.hovered()));
+    }
+
+    /** Does something to what is chosen, and chooses what is new; or tells why it cannot be done. */
+    void attempt(BiFunction<Room, Selection, Attempt> doing) {
+        Room was = desk.room();
+        Attempt attempt = doing.apply(was, selection);
+        attempt.edit().ifPresent(edit -> {
+            desk.apply(edit);
+            Selection fresh = Selecting.added(was, desk.room());
+            if (!fresh.isEmpty()) {
+                select(fresh);
+            }
+        });
+        say(attempt.refused().map(refused -> refused.sentence(quantities())));
+    }
+
+    /** Says something until something else is pointed at. */
+    private void say(Optional<String> that) {
+        said = that;
+        List.copyOf(markListeners).forEach(Runnable::run);
+    }
+
+    /** What was copied last, to be pasted. */
+    Optional<Clip> copied() {
+        return Optional.ofNullable(clip);
+    }
+
+    void copied(Clip that) {
+        clip = that;
+    }
+
+    /** What there is to say beside what is pointed at: why something could not be done. */
+    Optional<String> said() {
+        return said;
+    }
+
+    private void keepWhatIsStillThere() {
+        Selection still = Selecting.still(desk.seen(), selection);
+        if (!still.equals(selection)) {
+            select(still);
+        }
     }
 
     void hover(Optional<PartId> part) {
@@ -157,6 +220,7 @@ final class View {
     private void mark(Marked those) {
         if (!those.equals(marked)) {
             marked = those;
+            said = Optional.empty();
             List.copyOf(markListeners).forEach(Runnable::run);
         }
     }

@@ -158,4 +158,50 @@ final class DeskPlanTest {
         front.runAll();
         assertThat(planned(desk)).hasValue(desk.room());
     }
+
+    @Test
+    void whatIsTriedIsPlannedAndIsNoStep() {
+        Desk desk = desk();
+        planning.runAll();
+        desk.tryOut(WARMER);
+        planning.runAll();
+        assertThat(planned(desk)).hasValue(WARMER.of(Rooms.small()));
+        assertThat(desk.seen()).isEqualTo(WARMER.of(Rooms.small()));
+        assertThat(desk.room()).isEqualTo(Rooms.small());
+        assertThat(desk.history().toUndo()).isEmpty();
+        assertThat(desk.isChanged()).isFalse();
+    }
+
+    @Test
+    void whatIsLeftIsPlannedAsItWas() {
+        Desk desk = desk();
+        desk.tryOut(WARMER);
+        desk.leave();
+        planning.runAll();
+        assertThat(planned(desk)).hasValue(Rooms.small());
+        assertThat(desk.seen()).isEqualTo(Rooms.small());
+    }
+
+    @Test
+    void whatWasTriedAndIsKeptNeedsNoOtherPlan() {
+        Desk desk = desk();
+        desk.tryOut(WARMER);
+        planning.runAll();
+        desk.apply(WARMER);
+        assertThat(desk.isCurrent()).isTrue();
+        assertThat(desk.room()).isEqualTo(WARMER.of(Rooms.small()));
+        desk.undo();
+        planning.runAll();
+        assertThat(planned(desk)).hasValue(Rooms.small());
+    }
+
+    @Test
+    void anotherStepEndsWhatIsTried() {
+        Desk desk = desk();
+        desk.tryOut(WARMER);
+        desk.apply(HIGHER);
+        planning.runAll();
+        assertThat(planned(desk)).hasValue(HIGHER.of(Rooms.small()));
+        assertThat(desk.seen()).isEqualTo(HIGHER.of(Rooms.small()));
+    }
 }

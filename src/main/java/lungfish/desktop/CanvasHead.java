@@ -1,0 +1,116 @@
+package lungfish.desktop;
+
+import java.awt.BorderLayout;
+import java.awt.Color;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import lungfish.drawing.Palette;
+import lungfish.reason.PartId;
+import net.miginfocom.swing.MigLayout;
+
+/** Above the drawing: the tools, how it is zoomed, and one line that tells of what is pointed at. */
+final class CanvasHead extends JPanel {
+    private static final int LINE_PX = 30;
+
+    private final transient View view;
+    private final transient ToolBelt belt;
+    private final transient Supplier<Optional<Canvas>> canvas;
+    private final JButton back = new JButton("Back to the room");
+    private final ToolStrip strip;
+    private final JPanel zooming = new JPanel(new MigLayout("insets 0, gap 8 0"));
+    private final JPanel options = new JPanel(new BorderLayout());
+    private final Line telling;
+    private boolean isRack;
+
+    /**
+     * For a canvas that may be another each time.
+     *
+     * @param canvas what is shown; empty while the questions of an empty room are
+     * @param leave leaves the front of a rack
+     */
+    CanvasHead(View view, ToolBelt belt, Supplier<Optional<Canvas>> canvas, Runnable leave) {
+        super(new MigLayout("insets 0, fillx, hidemode 3, gap 8 2, wrap 2", "[grow, fill][]"));
+        this.view = view;
+        this.belt = belt;
+        this.canvas = canvas;
+        this.strip = new ToolStrip(view, belt);
+        this.telling = Line.reason(view);
+        setOpaque(false);
+        options.setOpaque(false);
+        zooming.setOpaque(false);
+        telling.setName("telling");
+        back.setName("back-to-room");
+        back.addActionListener(event -> leave.run());
+        zoom("−", "Smaller", one -> one.zoom(1 / Canvas.ZOOM_STEP, Optional.empty()));
+        zoom("Fit", "Show all of it", Canvas::fit);
+        zoom("+", "Larger", one -> one.zoom(Canvas.ZOOM_STEP, Optional.empty()));
+        add(back, "split 2, growx 0");
+        add(strip, "growx, wmin 0");
+        add(zooming);
+        add(options, "split 2, growx 0, h " + view.px(LINE_PX) + "!");
+        add(telling, "growx, pushx, wmin 0, h " + view.px(LINE_PX) + "!");
+        view.onMark(this::tell);
+    }
+
+    private void zoom(String text, String help, java.util.function.Consumer<Canvas> does) {
+        JButton button = new JButton(text);
+        button.putClientProperty("JButton.buttonType", "borderless");
+        button.putClientProperty("JComponent.minimumWidth", 28);
+        button.setToolTipText(help);
+        button.getAccessibleContext().setAccessibleName(help);
+        button.addActionListener(event -> canvas.get().ifPresent(does));
+        zooming.add(button);
+    }
+
+    /** Tools are of the room from above; the front of a rack has its own ways. */
+    void dress(boolean rack) {
+        isRack = rack;
+        back.setVisible(rack);
+        strip.setVisible(!rack);
+        zooming.setVisible(canvas.get().isPresent());
+        options.removeAll();
+        Optional<JComponent> of = rack ? Optional.empty() : belt.options();
+        of.ifPresent(options::add);
+        options.setVisible(of.isPresent());
+        revalidate();
+        repaint();
+        tell();
+    }
+
+    void tell() {
+        telling.setText(
+                view.said().orElseGet(() -> told().map(new Telling(view)::of).orElseGet(this::hint)));
+        telling.inked(ink());
+        telling.setToolTipText(telling.getText());
+    }
+
+    /** What to tell of; with a drawing tool in the hand the hint matters more than what is chosen. */
+    private Optional<PartId> told() {
+        boolean draws = !isRack && !belt.inHand().enters();
+        return draws ? Optional.empty() : view.marked().hovered().or(view::chosen);
+    }
+
+    private String hint() {
+        if (isRack) {
+            return "Click chooses · wheel zooms · drag pans";
+        }
+        return canvas.get().isPresent() ? belt.inHand().hint() : "";
+    }
+
+    private Function<Palette, Color> ink() {
+        if (view.said().isPresent()) {
+            return Palette::accent;
+        }
+        return view.marked().chosen().isEmpty() ? Palette::softInk : Palette::ink;
+    }
+
+    @Override
+    public void doLayout() {
+        super.doLayout();
+        strip.fitInto(getWidth() - zooming.getPreferredSize().width - view.px(8));
+    }
+}

@@ -1,0 +1,17 @@
+package lungfish.desktop;
+
+/**
+ * A place on a drawing that is pointed at.
+ *
+ * @param xM of the drawing
+ * @param yM of the drawing
+ * @param reachM how far beside it still counts
+ * @param adds whether it adds to what is chosen (Shift)
+ * @param isFree whether it keeps off grid and guides (Alt)
+ * @param clicks how many in a row
+ */
+record Spot(double xM, double yM, double reachM, boolean adds, boolean isFree, int clicks) {
+    boolean isNear(double otherXM, double otherYM) {
+        return Math.hypot(xM - otherXM, yM - otherYM) <= reachM;
+    }
+}
