@@ -47,7 +47,7 @@ public final class MainEdits {
             before += corners.get(leg - 1).distanceM(corners.get(leg));
             leg++;
         }
-        points.add(leg, new Point(Metres.clean(corner.xM()), Metres.clean(corner.yM()), Metres.clean(corner.zM())));
+        points.add(leg, Metres.clean(corner));
         return run.through(points, run.closed());
     }
 

@@ -1,5 +1,7 @@
 package lungfish.edit;
 
+import lungfish.room.Point;
+
 /** Sums of lengths, kept clean: a hundredth of a millimetre holds every step of either system, and a diff reads well. */
 final class Metres {
     private static final double PER_M = 1e5;
@@ -8,5 +10,9 @@ final class Metres {
 
     static double clean(double lengthM) {
         return Math.rint(lengthM * PER_M) / PER_M;
+    }
+
+    static Point clean(Point point) {
+        return new Point(clean(point.xM()), clean(point.yM()), clean(point.zM()));
     }
 }

@@ -42,7 +42,7 @@ public final class PipeDrawing {
     private static List<Point> distinct(List<Point> corners) {
         List<Point> points = new ArrayList<>();
         for (Point corner : corners) {
-            Point clean = new Point(Metres.clean(corner.xM()), Metres.clean(corner.yM()), Metres.clean(corner.zM()));
+            Point clean = Metres.clean(corner);
             if (points.isEmpty() || points.get(points.size() - 1).distanceM(clean) > SAME_PLACE_M) {
                 points.add(clean);
             }

@@ -68,14 +68,10 @@ final class Reshaping {
             Run.Nearest near = old.nearest(end);
             Run now = after.getOrDefault(old.id(), old);
             if (near.distanceM() <= Run.TOUCH_M && Sound.isLine(now)) {
-                return clean(now.at(seat(old, now, near.alongM())));
+                return Metres.clean(now.at(seat(old, now, near.alongM())));
             }
         }
         return end;
-    }
-
-    private static Point clean(Point point) {
-        return new Point(Metres.clean(point.xM()), Metres.clean(point.yM()), Metres.clean(point.zM()));
     }
 
     private Run shaped(Run run) {

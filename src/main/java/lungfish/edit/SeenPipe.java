@@ -57,7 +57,7 @@ record SeenPipe(Outlet.OnRun seat, Point place, double distanceM, Point legFrom,
         } else if (flat(to).distanceM(eye) <= toleranceM) {
             share = 1;
         }
-        Point place = from.towards(to, share);
+        Point place = Metres.clean(from.towards(to, share));
         double alongM = Metres.clean(beforeM + share * from.distanceM(to));
         return new SeenPipe(
                 new Outlet.OnRun(run.id(), Math.min(alongM, run.lengthM())),

@@ -145,7 +145,7 @@ final class TankRow {
         }
         String text = said.get();
         Parsed parsed = reader.quantities().parse(withUnit(property, text), dimension);
-        return parsed.match(OptionalDouble::of, problem -> {
+        return parsed.match(si -> OptionalDouble.of(dimension == Dimension.DEPTH ? Metres.clean(si) : si), problem -> {
             tell(property, problem.found(), problem.expected());
             return OptionalDouble.empty();
         });
