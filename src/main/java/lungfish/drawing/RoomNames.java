@@ -40,32 +40,44 @@ final class RoomNames {
 
     private final RoomScene scene;
     private final Ink ink;
+    private final boolean isBrief;
     private final LabelSpots spots;
     private final Rectangle2D shell;
     private final List<Label> labels = new ArrayList<>();
+    private int named;
 
-    private RoomNames(RoomScene scene, Rectangle2D frame, Ink ink) {
+    private RoomNames(RoomScene scene, Rectangle2D frame, Ink ink, boolean isBrief) {
         this.scene = scene;
         this.ink = ink;
+        this.isBrief = isBrief;
         this.spots = TakenGround.of(scene, frame, ink);
         Shell walls = scene.room().shell();
         this.shell = ink.view().px(new Rectangle2D.Double(0, 0, walls.lengthM(), walls.widthM()));
     }
 
-    /** The names of a scene, all inside a frame. */
+    /** The names of a scene, all inside a frame: short ones where more racks have theirs then. */
     static List<Label> of(RoomScene scene, Rectangle2D frame, Ink ink) {
-        RoomNames racksFirst = new RoomNames(scene, frame, ink);
+        RoomNames full = arranged(scene, frame, ink, false);
+        if (full.named == scene.racks().size()) {
+            return full.labels;
+        }
+        RoomNames brief = arranged(scene, frame, ink, true);
+        return brief.named > full.named ? brief.labels : full.labels;
+    }
+
+    private static RoomNames arranged(RoomScene scene, Rectangle2D frame, Ink ink, boolean isBrief) {
+        RoomNames racksFirst = new RoomNames(scene, frame, ink, isBrief);
         racksFirst.machinesAndListener();
         racksFirst.scene.racks().forEach(racksFirst::rack);
         double afterOthers = racksFirst.index();
-        RoomNames indexFirst = new RoomNames(scene, frame, ink);
+        RoomNames indexFirst = new RoomNames(scene, frame, ink, isBrief);
         double beforeOthers = indexFirst.index();
         if (afterOthers <= GIVES_WAY * beforeOthers) {
-            return racksFirst.labels;
+            return racksFirst;
         }
         indexFirst.machinesAndListener();
         indexFirst.scene.racks().forEach(indexFirst::rack);
-        return indexFirst.labels;
+        return indexFirst;
     }
 
     private void machinesAndListener() {
@@ -127,9 +139,9 @@ final class RoomNames {
         double most = Math.max(OVERHANG * box.getWidth(), rack.across() ? 0 : ink.px(80));
         Label full = rackWords(rack.rack(), rack.rack().name());
         Label brief = rackWords(rack.rack(), rack.rack().id().text());
-        boolean isPlaced = size(full).getWidth() <= most && placeBelow(MUCH, full, rackSpots(rack, full));
-        if (!isPlaced) {
-            placeBelow(TOO_MUCH, brief, rackSpots(rack, brief));
+        boolean isPlaced = !isBrief && size(full).getWidth() <= most && placeBelow(MUCH, full, rackSpots(rack, full));
+        if (isPlaced || placeBelow(TOO_MUCH, brief, rackSpots(rack, brief))) {
+            named++;
         }
     }
 
