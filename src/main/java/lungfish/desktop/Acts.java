@@ -44,9 +44,11 @@ record Acts(
     }
 
     private static List<Act> plan(WindowPane window) {
-        return Stream.concat(
+        return Stream.of(
                         Stream.of(new ChooseBlower(window), new SetConditions(window), new SwitchTrial(window)),
-                        Arrays.stream(Subject.values()).map(subject -> new AskWhy(window, subject)))
+                        Arrays.stream(Subject.values()).map(subject -> new AskWhy(window, subject)),
+                        Stream.of(new AskWhyOutlet(window)))
+                .<Act>flatMap(acts -> acts)
                 .toList();
     }
 

@@ -2,6 +2,7 @@ package lungfish.desktop;
 
 import java.awt.CardLayout;
 import java.awt.Component;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javax.swing.ButtonGroup;
 import javax.swing.JCheckBox;
@@ -16,6 +17,7 @@ import lungfish.drawing.Shown;
 import lungfish.plan.Plan;
 import lungfish.reason.PartId;
 import lungfish.reason.Severity;
+import lungfish.room.OutletId;
 import net.miginfocom.swing.MigLayout;
 
 /** The sheet below the room: the outlets as a table, or the findings as a list, and how many there are of each. */
@@ -33,10 +35,10 @@ final class Below extends Sheet {
     private final OutletsTable table;
     private final FindingsList findings;
 
-    Below(View view, Consumer<PartId> leadTo) {
+    Below(View view, Consumer<PartId> leadTo, BiConsumer<OutletId, OutletColumn> whyAsked) {
         super(view, new MigLayout("insets 8 12 10 12, fill, wrap 1, gap 0 6", "[grow, fill]", "[][grow, fill]"));
         this.view = view;
-        this.table = new OutletsTable(view, new OutletsModel(), leadTo);
+        this.table = new OutletsTable(view, new OutletsModel(), leadTo, whyAsked);
         this.findings = new FindingsList(view, leadTo);
         middle.setOpaque(false);
         middle.add(scrolling(table), OUTLETS);

@@ -3,6 +3,7 @@ package lungfish.desktop;
 import java.awt.BorderLayout;
 import java.awt.Color;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javax.swing.JButton;
@@ -10,6 +11,7 @@ import javax.swing.JComponent;
 import javax.swing.JPanel;
 import lungfish.drawing.Palette;
 import lungfish.reason.PartId;
+import lungfish.room.OutletId;
 import net.miginfocom.swing.MigLayout;
 
 /** Above the drawing: the tools, how it is zoomed, and one line that tells of what is pointed at. */
@@ -20,6 +22,7 @@ final class CanvasHead extends JPanel {
     private final transient ToolBelt belt;
     private final transient Supplier<Optional<Canvas>> canvas;
     private final JButton back = new JButton("Back to the room");
+    private final JButton why = new JButton("Why?");
     private final ToolStrip strip;
     private final JPanel zooming = new JPanel(new MigLayout("insets 0, gap 8 0"));
     private final JPanel options = new JPanel(new BorderLayout());
@@ -31,8 +34,10 @@ final class CanvasHead extends JPanel {
      *
      * @param canvas what is shown; empty while the questions of an empty room are
      * @param leave leaves the front of a rack
+     * @param whyAsked explains the figures of an outlet
      */
-    CanvasHead(View view, ToolBelt belt, Supplier<Optional<Canvas>> canvas, Runnable leave) {
+    CanvasHead(
+            View view, ToolBelt belt, Supplier<Optional<Canvas>> canvas, Runnable leave, Consumer<OutletId> whyAsked) {
         super(new MigLayout("insets 0, fillx, hidemode 3, gap 8 2, wrap 2", "[grow, fill][]"));
         this.view = view;
         this.belt = belt;
@@ -51,12 +56,17 @@ final class CanvasHead extends JPanel {
         add(back, "split 2, growx 0");
         add(strip, "growx, wmin 0");
         add(zooming);
-        add(options, "split 2, growx 0, h " + view.px(LINE_PX) + "!");
+        why.setName("why-outlet");
+        why.putClientProperty("JButton.buttonType", "borderless");
+        why.setToolTipText("Why are the figures of the chosen outlet what they are?");
+        why.addActionListener(event -> view.chosenOutlet().ifPresent(whyAsked));
+        add(options, "split 3, growx 0, h " + view.px(LINE_PX) + "!");
         add(telling, "growx, pushx, wmin 0, h " + view.px(LINE_PX) + "!");
+        add(why, "growx 0");
         view.onMark(this::tell);
     }
 
-    private void zoom(String text, String help, java.util.function.Consumer<Canvas> does) {
+    private void zoom(String text, String help, Consumer<Canvas> does) {
         JButton button = new JButton(text);
         button.putClientProperty("JButton.buttonType", "borderless");
         button.putClientProperty("JComponent.minimumWidth", 28);
@@ -86,6 +96,7 @@ final class CanvasHead extends JPanel {
                 view.said().orElseGet(() -> told().map(new Telling(view)::of).orElseGet(this::hint)));
         telling.inked(ink());
         telling.setToolTipText(telling.getText());
+        why.setVisible(view.chosenOutlet().isPresent());
     }
 
     /** What to tell of; with a drawing tool in the hand the hint matters more than what is chosen. */

@@ -3,10 +3,12 @@ package lungfish.desktop;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import lungfish.reason.PartId;
+import lungfish.room.OutletId;
 import lungfish.room.RackId;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +24,7 @@ final class Center extends Sheet {
     private @Nullable Component shown;
     private @Nullable RackCanvas rack;
 
-    Center(View view, WindowFiles files) {
+    Center(View view, WindowFiles files, Consumer<OutletId> whyAsked) {
         super(
                 view,
                 new MigLayout(
@@ -31,7 +33,7 @@ final class Center extends Sheet {
         this.belt = new ToolBelt(view);
         this.room = new RoomCanvas(view, belt, this::openRack);
         this.questions = new QuickSheet(view, files);
-        this.head = new CanvasHead(view, belt, this::drawn, this::closeRack);
+        this.head = new CanvasHead(view, belt, this::drawn, this::closeRack, whyAsked);
         middle.setOpaque(false);
         add(head, "cell 0 0");
         add(middle, "cell 0 1, grow, hmin 0");

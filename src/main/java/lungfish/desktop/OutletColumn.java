@@ -6,8 +6,13 @@ import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import lungfish.drawing.Shown;
+import lungfish.plan.OutletWhys;
+import lungfish.plan.Plan;
 import lungfish.quantity.Dimension;
 import lungfish.quantity.Quantities;
+import lungfish.reason.Why;
+import lungfish.room.OutletId;
 
 /** The columns of the outlets table: what each says, and by what it sorts. */
 final class OutletColumn {
@@ -101,6 +106,29 @@ final class OutletColumn {
             case "Jar" -> "Time in which the target fills your inverted jar";
             case "Use" -> "Always on, or sometimes";
             default -> heading;
+        };
+    }
+
+    /** Why the figures of an outlet are what they are, that of this column first. */
+    List<Why> whys(Plan plan, OutletId outlet, Shown shown) {
+        OutletWhys.Trial trial =
+                switch (shown) {
+                    case AS_IT_SHOULD_BE_SET -> OutletWhys.Trial.AS_IT_SHOULD_BE_SET;
+                    case AS_IT_IS_SET -> OutletWhys.Trial.AS_IT_IS_SET;
+                };
+        Comparator<Why> thisFirst = Comparator.comparing(why -> !why.figure().startsWith(explained()));
+        return OutletWhys.of(plan, outlet, trial).stream().sorted(thisFirst).toList();
+    }
+
+    /** How the name of the figure begins that explains it; other columns begin with the spare pressure. */
+    private String explained() {
+        return switch (heading) {
+            case "Depth" -> "depth";
+            case "Target" -> "target";
+            case "Gets" -> "air";
+            case "At most" -> "most";
+            case "Jar" -> "time";
+            default -> "spare";
         };
     }
 

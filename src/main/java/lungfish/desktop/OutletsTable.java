@@ -1,32 +1,39 @@
 package lungfish.desktop;
 
 import java.awt.KeyboardFocusManager;
+import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import javax.swing.AbstractAction;
 import javax.swing.JTable;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.RowFilter;
 import javax.swing.table.TableColumn;
 import javax.swing.table.TableRowSorter;
 import lungfish.reason.PartId;
+import lungfish.room.OutletId;
 
-/** The outlets table: sorts by any column, filters by words, and chooses with the canvas what is chosen. A row leads to its place. */
+/** The outlets table: sorts by any column, filters by words, and chooses with the canvas what is chosen. A row leads to its place, a cell says why. */
 final class OutletsTable extends JTable {
     private static final int ROW = 26;
 
     private final transient View view;
     private final OutletsModel model;
     private final transient Consumer<PartId> leadTo;
+    private final transient BiConsumer<OutletId, OutletColumn> whyAsked;
     private final transient TableRowSorter<OutletsModel> sorter;
     private boolean following;
 
-    OutletsTable(View view, OutletsModel model, Consumer<PartId> leadTo) {
+    OutletsTable(View view, OutletsModel model, Consumer<PartId> leadTo, BiConsumer<OutletId, OutletColumn> whyAsked) {
         super(model);
         this.view = view;
         this.model = model;
         this.leadTo = leadTo;
+        this.whyAsked = whyAsked;
         this.sorter = new TableRowSorter<>(model);
         setName("outlets");
         getAccessibleContext().setAccessibleName("Outlets");
@@ -42,6 +49,16 @@ final class OutletsTable extends JTable {
             @Override
             public void mouseClicked(MouseEvent event) {
                 chosen(); // a click on the chosen row leads there again
+                if (event.getClickCount() == 2) {
+                    askWhy();
+                }
+            }
+        });
+        getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), "why");
+        getActionMap().put("why", new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                askWhy();
             }
         });
         view.onChange(this::tell);
@@ -92,6 +109,17 @@ final class OutletsTable extends JTable {
         int row = getSelectedRow();
         if (!following && row >= 0) {
             leadTo.accept(part(row));
+        }
+    }
+
+    /** Why the figure in the cell is what it is. */
+    private void askWhy() {
+        int row = getSelectedRow();
+        int column = getColumnModel().getSelectionModel().getLeadSelectionIndex();
+        if (row >= 0) {
+            OutletColumn asked =
+                    column < 0 ? OutletColumn.SPARE : OutletColumn.ALL.get(convertColumnIndexToModel(column));
+            whyAsked.accept(model.row(convertRowIndexToModel(row)).need().id(), asked);
         }
     }
 

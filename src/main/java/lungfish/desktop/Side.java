@@ -10,6 +10,7 @@ import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
+import lungfish.room.OutletId;
 import org.jspecify.annotations.Nullable;
 
 /** The column beside the room: the four panels, or one sheet over them until it is closed. */
@@ -76,7 +77,12 @@ final class Side extends JPanel {
     }
 
     void ask(Subject subject) {
-        open(new WhySheet(view, this, subject));
+        open(new WhySheet(view, this, subject::whys));
+    }
+
+    /** Explains the figures of an outlet, that of a column first, as the outlets are shown now. */
+    void ask(OutletId outlet, OutletColumn first) {
+        open(new WhySheet(view, this, plan -> first.whys(plan, outlet, view.shown())));
     }
 
     /** Runs once a sheet is open: at once where one is. */

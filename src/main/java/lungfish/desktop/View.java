@@ -22,6 +22,7 @@ import lungfish.quantity.Quantities;
 import lungfish.reason.PartId;
 import lungfish.report.Names;
 import lungfish.report.Sentences;
+import lungfish.room.OutletId;
 import lungfish.room.Room;
 import org.jspecify.annotations.Nullable;
 
@@ -151,6 +152,11 @@ final class View {
 
     Optional<PartId> chosen() {
         return marked.chosen().stream().findFirst();
+    }
+
+    /** The outlet that is chosen, if one is. */
+    Optional<OutletId> chosenOutlet() {
+        return chosen().filter(part -> part.kind() == PartId.Kind.OUTLET).map(part -> new OutletId(part.id()));
     }
 
     void choose(PartId part) {

@@ -39,9 +39,9 @@ final class WindowPane extends JPanel {
         this.view = new View(desk, home.themes());
         this.files = new WindowFiles(desk, asking);
         this.closing = closing;
-        this.center = new Center(view, files);
         this.side = new Side(view);
-        this.below = new Below(view, center::leadTo);
+        this.center = new Center(view, files, outlet -> side.ask(outlet, OutletColumn.SPARE));
+        this.below = new Below(view, center::leadTo, side::ask);
         this.acts = Acts.of(this);
         Header header = new Header(this);
         this.regions = new Regions(List.of(

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.JButton;
@@ -188,6 +189,37 @@ final class WindowPaneTest {
         bench.part(JTextField.class, "Number of tanks").setText("900");
         bench.part(JButton.class, "set-up").doClick(0);
         assertThat(bench.part(Paragraph.class, "quick-trouble").getText()).matches("Only \\d+ such tanks fit .*");
+    }
+
+    private static List<String> whys(Bench bench) {
+        return Parts.all(bench.pane().side())
+                .filter(WhyBlock.class::isInstance)
+                .map(block -> block.getAccessibleContext().getAccessibleName())
+                .toList();
+    }
+
+    @Test
+    void aCellOfTheTableSaysWhy() {
+        Bench bench = bench();
+        OutletsTable table = bench.part(OutletsTable.class, "outlets");
+        int gets = OutletColumn.ALL.indexOf(OutletColumn.GETS);
+        table.changeSelection(3, gets, false, false);
+        table.getActionMap().get("why").actionPerformed(null);
+        assertThat(whys(bench)).hasSizeGreaterThan(4).first().isEqualTo("Why " + Parts.cellText(table, 3, gets) + "?");
+    }
+
+    @Test
+    void theChosenOutletSaysWhyAndNothingElseDoes() {
+        Bench bench = bench();
+        Act why = bench.pane().acts().the(AskWhyOutlet.class);
+        JButton button = bench.part(JButton.class, "why-outlet");
+        assertThat(why.isEnabled() || button.isVisible()).isFalse();
+        bench.pane()
+                .view()
+                .choose(bench.desk().room().seats().get(0).outlet().id().part());
+        assertThat(why.isEnabled() && button.isVisible()).isTrue();
+        button.doClick(0);
+        assertThat(whys(bench)).hasSizeGreaterThan(4);
     }
 
     static Stream<String> demos() {
