@@ -3,6 +3,7 @@ package lungfish.desktop;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Font;
+import java.util.Optional;
 import java.util.function.IntSupplier;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -22,6 +23,7 @@ import net.miginfocom.swing.MigLayout;
 final class CandidateCell extends JPanel implements ListCellRenderer<Candidate> {
     private final transient View view;
     private final transient Predicate<Candidate> taken;
+    private transient Optional<Candidate> shown = Optional.empty();
     private final CandidateCurve curve;
     private final Paragraph verdict;
     private final Paragraph name;
@@ -37,7 +39,7 @@ final class CandidateCell extends JPanel implements ListCellRenderer<Candidate> 
         this.taken = taken;
         this.curve = new CandidateCurve(view);
         IntSupplier besideCurve = () -> widthPx.getAsInt() - curve.getPreferredSize().width - view.px(8);
-        this.verdict = new Paragraph(view, Type::drawingName, Palette::ink, besideCurve);
+        this.verdict = new Paragraph(view, Type::drawingName, this::verdictInk, besideCurve);
         this.name = new Paragraph(view, Type::label, Palette::ink, besideCurve);
         this.runs = new Paragraph(view, Type::body, Palette::softInk, widthPx);
         this.breaks = new Paragraph(view, Type::body, Palette::accent, widthPx);
@@ -53,9 +55,10 @@ final class CandidateCell extends JPanel implements ListCellRenderer<Candidate> 
             JList<? extends Candidate> list, Candidate candidate, int index, boolean isSelected, boolean hasFocus) {
         Palette palette = view.look().palette();
         Type type = view.look().type();
+        shown = Optional.of(candidate);
         curve.show(candidate);
         String says = verdict(candidate) + (taken.test(candidate) ? " · taken" : "");
-        dress(verdict, says, type.drawingName(), verdictInk(candidate));
+        dress(verdict, says, type.drawingName(), verdictInk(palette));
         dress(name, candidate.kind().name(), type.label(), palette.ink());
         dress(runs, runs(candidate), type.body(), palette.softInk());
         dress(breaks, breaks(candidate), type.body(), palette.accent());
@@ -68,12 +71,14 @@ final class CandidateCell extends JPanel implements ListCellRenderer<Candidate> 
         return this;
     }
 
-    private Color verdictInk(Candidate candidate) {
-        Palette palette = view.look().palette();
-        if (candidate.fits()) {
+    private Color verdictInk(Palette palette) {
+        if (shown.isEmpty()) {
+            return palette.softInk();
+        }
+        if (shown.get().fits()) {
             return palette.good();
         }
-        return candidate.serves() ? palette.softInk() : palette.accent();
+        return shown.get().serves() ? palette.softInk() : palette.accent();
     }
 
     private static void dress(Paragraph paragraph, String text, Font font, Color ink) {

@@ -50,6 +50,7 @@ final class SidePanel extends Sheet {
         this.was = new Line(view, Type::drawing, Palette::softInk);
         this.changes = new Changes(subject);
         fade.setRepeats(false);
+        addHierarchyListener(event -> fadeWhenSeen());
         this.reason = new Paragraph(view, Type::body, Palette::softInk, () -> Side.panelPx(view) - 2 * view.px(PAD));
         headline.setName(subject.name());
         headline.setHorizontalAlignment(SwingConstants.LEADING);
@@ -96,10 +97,24 @@ final class SidePanel extends Sheet {
         view.plan()
                 .filter(plan -> view.desk().isCurrent())
                 .flatMap(plan -> changes.hear(plan, view.desk().age(), view.quantities()))
-                .ifPresent(before -> {
-                    was.setText("was " + before);
-                    fade.restart();
-                });
+                .ifPresent(this::mark);
+    }
+
+    /** What changes under a sheet is marked when the sheet is closed, by what was last seen. */
+    private void mark(String before) {
+        if (isShowing() || was.getText().isEmpty()) {
+            was.setText("was " + before);
+        }
+        if (was.getText().equals("was " + headline.getText())) {
+            unmark();
+        }
+        fadeWhenSeen();
+    }
+
+    private void fadeWhenSeen() {
+        if (isShowing() && !was.getText().isEmpty()) {
+            fade.restart();
+        }
     }
 
     private void unmark() {
@@ -114,7 +129,11 @@ final class SidePanel extends Sheet {
         if (!was.getText().isEmpty()) {
             graphics.setColor(view.look().palette().accent());
             int wide = Math.min(headline.getWidth(), view.px(40));
-            graphics.fillRect(headline.getX(), headline.getY() + headline.getHeight() - view.px(3), wide, view.px(2));
+            graphics.fillRect(
+                    headline.getX() + view.px(2),
+                    headline.getY() + headline.getHeight() - view.px(3),
+                    wide,
+                    view.px(2));
         }
     }
 

@@ -22,7 +22,7 @@ public final class CandidatePicture {
     private static final double POINT_PX = 3;
 
     /** The picture goes so many times beyond the need. */
-    private static final double TIMES_FLOW = 2;
+    private static final double TIMES_FLOW = 2.5;
 
     private static final double TIMES_PRESSURE = 2.5;
 
