@@ -34,7 +34,7 @@ final class RackTool extends Tool {
     }
 
     private SnappedPoint rest(Spot spot) {
-        return Resting.snap(view, Selection.NONE, spot).point(new Point(spot.xM(), spot.yM(), 0));
+        return Resting.snap(view, Selection.NONE, spot).ground(new Point(spot.xM(), spot.yM(), 0));
     }
 
     @Override

@@ -28,7 +28,7 @@ final class WallTool extends Tool {
     }
 
     private SnappedPoint rest(List<Point> drawn, Spot spot) {
-        return Resting.snap(view, Selection.NONE, spot).next(drawn, new Point(spot.xM(), spot.yM(), 0));
+        return Resting.snap(view, Selection.NONE, spot).ground(drawn, new Point(spot.xM(), spot.yM(), 0));
     }
 
     @Override

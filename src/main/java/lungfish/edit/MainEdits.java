@@ -62,18 +62,34 @@ public final class MainEdits {
         return number;
     }
 
-    /** Puts a corner or an end of a run there. */
+    /** Puts a corner or an end of a run there. An end that meets the other end closes the loop. */
     public static Attempt placeCorner(Room room, RunId id, int number, Point place) {
         boolean isThere = Find.run(room, id.text())
                 .filter(run -> number >= 0 && number < run.points().size())
                 .isPresent();
         return isThere
-                ? reshape(room, List.of(id), "Move a corner of ", run -> {
-                    List<Point> points = new ArrayList<>(run.points());
-                    points.set(number, place);
-                    return run.through(points, run.closed());
-                })
+                ? reshape(room, List.of(id), "Move a corner of ", run -> placed(run, number, place))
                 : Refused.nothing("corner");
+    }
+
+    private static Run placed(Run run, int number, Point place) {
+        List<Point> points = new ArrayList<>(run.points());
+        boolean closes = otherEnd(run, number)
+                .filter(end -> end.distanceM(place) <= Run.TOUCH_M)
+                .isPresent();
+        if (closes) {
+            points.remove(number);
+        } else {
+            points.set(number, place);
+        }
+        return run.through(points, run.closed() || closes);
+    }
+
+    /** The end of an open run that an end with this number would meet; empty where that makes no loop. */
+    static Optional<Point> otherEnd(Run run, int number) {
+        int last = run.points().size() - 1;
+        boolean isEnd = !run.closed() && last >= 3 && (number == 0 || number == last);
+        return isEnd ? Optional.of(run.points().get(last - number)) : Optional.empty();
     }
 
     /** Puts whole runs at one height above the floor, m. Risers keep their ends. */

@@ -27,6 +27,14 @@ record SeenPipe(Outlet.OnRun seat, Point place, double distanceM, Point legFrom,
         return Optional.ofNullable(best).filter(pipe -> pipe.distanceM <= toleranceM);
     }
 
+    /** The other end of an open pipe of which one end alone moves, and which has corners enough for a loop. */
+    static Optional<Point> otherEnd(Room room, Selection moving) {
+        return moving.parts().size() == 1 && moving.isOnly(Part.Kind.CORNER)
+                ? moving.lead().flatMap(corner -> Find.run(room, corner.id())
+                        .flatMap(run -> MainEdits.otherEnd(run, corner.number())))
+                : Optional.empty();
+    }
+
     private static boolean moves(Run run, Selection moving) {
         return moving.parts().stream()
                 .anyMatch(part -> part.id().equals(run.id().text())

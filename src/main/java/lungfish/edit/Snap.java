@@ -52,9 +52,22 @@ public record Snap(Room room, Selection moving, OptionalDouble gridM, double tol
         return thing.or(() -> SnapLine.nearest(SnapLines.grid(gridM, gridEdgeM), List.of(gridEdgeM), toleranceM));
     }
 
-    /** Where a single point comes to rest: a machine, a tap, an end of a pipe. */
+    /** Where a single point comes to rest: a machine, a tap, an end of a pipe. The end of a pipe meets its own other end. */
     public SnappedPoint point(Point point) {
-        return next(List.of(), point);
+        return SeenPipe.otherEnd(room, moving)
+                .filter(end -> planM(end, point) <= toleranceM)
+                .map(Snap::closing)
+                .orElseGet(() -> next(List.of(), point));
+    }
+
+    /** Where a point on the floor comes to rest, whatever pipes pass above: a corner of a rack, an end of a wall. */
+    public SnappedPoint ground(Point point) {
+        return ground(List.of(), point);
+    }
+
+    /** The same, for one that goes on from points drawn so far: in line with the last of them, too. */
+    public SnappedPoint ground(List<Point> drawn, Point point) {
+        return lined(drawn, point);
     }
 
     /**
@@ -63,19 +76,17 @@ public record Snap(Room room, Selection moving, OptionalDouble gridM, double tol
      */
     public SnappedPoint next(List<Point> drawn, Point point) {
         if (drawn.size() >= 3 && planM(drawn.get(0), point) <= toleranceM) {
-            Point start = drawn.get(0);
-            Guide guide = new Guide(
-                    Guide.Reason.START,
-                    start.xM(),
-                    start.yM(),
-                    start.xM(),
-                    start.yM(),
-                    "the start, which closes the loop");
-            return new SnappedPoint(start, List.of(guide), Optional.empty(), true);
+            return closing(drawn.get(0));
         }
         return SeenPipe.nearest(room, moving, point.xM(), point.yM(), toleranceM)
                 .map(pipe -> new SnappedPoint(pipe.place(), List.of(pipe.guide()), Optional.of(pipe.seat()), false))
                 .orElseGet(() -> lined(drawn, point));
+    }
+
+    private static SnappedPoint closing(Point start) {
+        Guide guide = new Guide(
+                Guide.Reason.START, start.xM(), start.yM(), start.xM(), start.yM(), "the start, which closes the loop");
+        return new SnappedPoint(start, List.of(guide), Optional.empty(), true);
     }
 
     private static double planM(Point one, Point other) {

@@ -96,6 +96,17 @@ final class MainEditsTest {
     }
 
     @Test
+    void anEndThatMeetsTheOtherEndClosesTheLoop() {
+        Room open = aRoom().with(aMain("loop", false, at(0, 0), at(4, 0), at(4, 3), at(1, 1)))
+                .build();
+        Run met = run(after(open, MainEdits.placeCorner(open, LOOP, 3, at(0.02, 0))), "loop");
+        assertThat(met.closed()).isTrue();
+        assertThat(met.points()).containsExactly(at(0, 0), at(4, 0), at(4, 3));
+        Run first = run(after(open, MainEdits.placeCorner(open, LOOP, 0, at(1, 1.01))), "loop");
+        assertThat(first.points()).containsExactly(at(4, 0), at(4, 3), at(1, 1));
+    }
+
+    @Test
     void twoCornersMakeNoLoop() {
         Room two = aRoom().with(aMain("loop", false, at(0, 0), at(4, 0))).build();
         assertThat(sentence(MainEdits.close(two, LOOP))).startsWith("A loop needs three corners.");

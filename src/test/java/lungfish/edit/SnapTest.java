@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import lungfish.room.Outlet;
 import lungfish.room.Point;
@@ -96,6 +97,24 @@ final class SnapTest {
         assertThat(point.place()).isEqualTo(drawn.get(0));
         assertThat(snap().next(drawn.subList(0, 2), new Point(1.02, 2.03, 2)).closes())
                 .isFalse();
+    }
+
+    @Test
+    void theEndOfAPipeMeetsItsOtherEnd() {
+        Room open = aRoom().with(aMain(
+                        "open", false, new Point(1, 1, 2), new Point(3, 1, 2), new Point(3, 2, 2), new Point(2, 3, 2)))
+                .build();
+        RunId id = new RunId("open");
+        Snap end = new Snap(open, Selection.of(Part.corner(id, 3)), OptionalDouble.empty(), 0.05);
+        assertThat(end.point(new Point(1.03, 0.98, 2)).closes()).isTrue();
+        Snap middle = new Snap(open, Selection.of(Part.corner(id, 2)), OptionalDouble.empty(), 0.05);
+        assertThat(middle.point(new Point(1.03, 0.98, 2)).closes()).isFalse();
+    }
+
+    @Test
+    void whatStandsOnTheFloorDoesNotCareForPipesAboveIt() {
+        SnappedPoint point = snap().ground(new Point(2, 3.04, 0));
+        assertThat(point).isEqualTo(new SnappedPoint(new Point(2, 3.04, 0), List.of(), Optional.empty(), false));
     }
 
     @Test
