@@ -6,6 +6,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.concurrent.Executor;
 import lungfish.roomfile.AtomicSave;
@@ -35,10 +36,13 @@ public final class Preferences {
 
     /** The value that is preferred, or the default. */
     public <T> T get(Preference<T> preference) {
-        String text = now.getProperty(preference.key());
-        return text == null
-                ? preference.byDefault()
-                : preference.reader().apply(text).orElse(preference.byDefault());
+        return chosen(preference).orElse(preference.byDefault());
+    }
+
+    /** The value that is preferred; empty where nothing that can be read is. */
+    public <T> Optional<T> chosen(Preference<T> preference) {
+        return Optional.ofNullable(now.getProperty(preference.key()))
+                .flatMap(text -> preference.reader().apply(text));
     }
 
     /** Prefers a value from now on. */

@@ -18,6 +18,7 @@ import lungfish.drawing.Type;
 final class Themes {
     private final Preferences preferences;
     private boolean isSystemDark;
+    private int screenPercent = Preference.TEXT_PERCENT.byDefault();
 
     Themes(Preferences preferences) {
         this.preferences = preferences;
@@ -41,7 +42,25 @@ final class Themes {
     }
 
     Type type() {
-        return new Type(preferences.get(Preference.TEXT_PERCENT) / 100.0);
+        return new Type(textPercent() / 100.0);
+    }
+
+    /** As the person has chosen; before that, as suits the screen. */
+    int textPercent() {
+        return preferences.chosen(Preference.TEXT_PERCENT).orElse(screenPercent);
+    }
+
+    /** What the screen measures, in the pixels that the system hands to programs: it may have made them larger already. */
+    void screenIs(int widthPx, int heightPx) {
+        screenPercent = percentFor(widthPx, heightPx);
+    }
+
+    /** On a screen of many pixels text begins larger, so that the window is read from the same place as on a small one. */
+    static int percentFor(int widthPx, int heightPx) {
+        if (widthPx >= 3000 && heightPx >= 1700) {
+            return 150;
+        }
+        return widthPx >= 2400 && heightPx >= 1350 ? 125 : 100;
     }
 
     Preferences preferences() {

@@ -33,7 +33,13 @@ import org.jspecify.annotations.Nullable;
 final class View {
     /** Width of the column beside the room, at 100 %. */
     private static final int SIDE = 360;
+    /** And in a wide window. */
+    private static final int WIDEST_SIDE = 460;
 
+    /** Until the window is shown. */
+    private static final int UNKNOWN_PX = 1480;
+
+    private static final double SHARE_OF_WINDOW = 0.2;
     private static final double MOST_OF_WINDOW = 0.42;
 
     private final Desk desk;
@@ -46,7 +52,7 @@ final class View {
     private @Nullable Clip clip;
     private Shown shown = Shown.AS_IT_SHOULD_BE_SET;
     private Look look;
-    private int windowPx = Integer.MAX_VALUE;
+    private int windowPx = UNKNOWN_PX;
 
     View(Desk desk, Themes themes) {
         this.desk = desk;
@@ -115,9 +121,10 @@ final class View {
         return (int) Math.round(look.type().px(atNormal));
     }
 
-    /** Large text never takes the room's share of a small window. */
+    /** Large text never takes the room's share of a small window; in a wide one the panels take their part of the width. */
     int sidePx() {
-        return Math.min(px(SIDE), (int) (MOST_OF_WINDOW * windowPx));
+        int wide = Math.min(px(WIDEST_SIDE), (int) (SHARE_OF_WINDOW * windowPx));
+        return Math.min(Math.max(px(SIDE), wide), (int) (MOST_OF_WINDOW * windowPx));
     }
 
     /** How wide the window is now. */

@@ -1,6 +1,8 @@
 package lungfish.desktop;
 
 import java.awt.EventQueue;
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -64,6 +66,11 @@ public final class Windows implements Home {
         boolean isSystemDark = isDark.join(); // asked meanwhile: the first window has its colours at once
         EventQueue.invokeLater(() -> {
             windows.themes.systemIs(isSystemDark);
+            Rectangle screen = GraphicsEnvironment.getLocalGraphicsEnvironment()
+                    .getDefaultScreenDevice()
+                    .getDefaultConfiguration()
+                    .getBounds();
+            windows.themes.screenIs(screen.width, screen.height);
             windows.themes.wear();
             MainWindow first = windows.show(windows.desks.withDemo(demo));
             file.ifPresent(first.pane().files()::open);
@@ -144,7 +151,7 @@ public final class Windows implements Home {
 
     @Override
     public void sizeText(int stepPercent) {
-        int percent = desks.preferences().get(Preference.TEXT_PERCENT) + stepPercent;
+        int percent = themes.textPercent() + stepPercent;
         desks.preferences().set(Preference.TEXT_PERCENT, Math.max(LEAST_PERCENT, Math.min(MOST_PERCENT, percent)));
         dress();
     }
