@@ -20,40 +20,47 @@ import lungfish.reason.Severity;
 import lungfish.room.OutletId;
 import net.miginfocom.swing.MigLayout;
 
-/** The sheet below the room: the outlets as a table, or the findings as a list, and how many there are of each. */
+/** The sheet below the room: the outlets as a table, the findings as a list, or what is chosen as fields. */
 final class Below extends Sheet {
     private static final String OUTLETS = "outlets";
     private static final String FINDINGS = "findings";
+    private static final String CHOSEN = "chosen";
 
     private final transient View view;
     private final CardLayout cards = new CardLayout();
     private final JPanel middle = new JPanel(cards);
     private final JToggleButton outletsTab = new JToggleButton();
     private final JToggleButton findingsTab = new JToggleButton();
+    private final JToggleButton chosenTab = new JToggleButton();
     private final JTextField filter = new JTextField();
     private final JCheckBox asSet = new JCheckBox("as it is set");
     private final OutletsTable table;
     private final FindingsList findings;
+    private final ChosenSheet chosen;
 
     Below(View view, Consumer<PartId> leadTo, BiConsumer<OutletId, OutletColumn> whyAsked) {
         super(view, new MigLayout("insets 8 12 10 12, fill, wrap 1, gap 0 6", "[grow, fill]", "[][grow, fill]"));
         this.view = view;
         this.table = new OutletsTable(view, new OutletsModel(), leadTo, whyAsked);
         this.findings = new FindingsList(view, leadTo);
+        this.chosen = new ChosenSheet(view);
         middle.setOpaque(false);
         middle.add(scrolling(table), OUTLETS);
         middle.add(scrolling(findings), FINDINGS);
+        middle.add(chosen, CHOSEN);
         add(head());
         add(middle, "grow, hmin 0");
         view.onChange(this::tell);
+        view.onMark(this::tellChosen);
     }
 
     private JPanel head() {
-        JPanel head = new JPanel(new MigLayout("insets 0, fillx, gap 6 0", "[][][grow, right][]"));
+        JPanel head = new JPanel(new MigLayout("insets 0, fillx, gap 6 0", "[][][][grow, right][]"));
         head.setOpaque(false);
         ButtonGroup tabs = new ButtonGroup();
         tab(outletsTab, OUTLETS, tabs);
         tab(findingsTab, FINDINGS, tabs);
+        tab(chosenTab, CHOSEN, tabs);
         outletsTab.setSelected(true);
         filter.putClientProperty("JTextField.placeholderText", "Filter outlets");
         filter.putClientProperty("JTextField.showClearButton", true);
@@ -68,6 +75,7 @@ final class Below extends Sheet {
                 event -> view.show(asSet.isSelected() ? Shown.AS_IT_IS_SET : Shown.AS_IT_SHOULD_BE_SET));
         head.add(outletsTab);
         head.add(findingsTab);
+        head.add(chosenTab, "wmin 0");
         head.add(asSet);
         head.add(filter);
         return head;
@@ -92,10 +100,18 @@ final class Below extends Sheet {
         asSet.setSelected(view.shown() == Shown.AS_IT_IS_SET);
         outletsTab.setText(
                 "Outlets " + view.plan().map(plan -> plan.outlets().size()).orElse(0));
+        tellChosen();
         findingsTab.setText(view.plan().map(Below::count).orElse("Findings"));
         boolean toMend = view.plan().map(plan -> toMend(plan) > 0).orElse(false);
         findingsTab.setForeground(
                 toMend ? view.look().palette().accent() : view.look().palette().ink());
+    }
+
+    private void tellChosen() {
+        int many = view.selection().parts().size();
+        String one = view.chosen().map(view.names()::of).orElse("The room");
+        chosenTab.setText(many > 1 ? many + " chosen" : one);
+        chosenTab.setToolTipText("Everything that can be said of it");
     }
 
     private static long toMend(Plan plan) {
@@ -114,7 +130,8 @@ final class Below extends Sheet {
         cards.show(middle, card);
         boolean outlets = card.equals(OUTLETS);
         outletsTab.setSelected(outlets);
-        findingsTab.setSelected(!outlets);
+        findingsTab.setSelected(card.equals(FINDINGS));
+        chosenTab.setSelected(card.equals(CHOSEN));
         filter.setEnabled(outlets);
     }
 
@@ -124,6 +141,12 @@ final class Below extends Sheet {
         if (findings.isSelectionEmpty()) {
             findings.setSelectedIndex(0);
         }
+    }
+
+    /** To the fields of what is chosen. */
+    void showChosen() {
+        show(CHOSEN);
+        chosen.takeFocus();
     }
 
     void showOutlets() {
@@ -138,10 +161,12 @@ final class Below extends Sheet {
         filter.selectAll();
     }
 
-    /** To the table or list that is shown. */
+    /** To the table, list or fields that are shown. */
     void takeFocus() {
         if (outletsTab.isSelected()) {
             table.requestFocusInWindow();
+        } else if (chosenTab.isSelected()) {
+            chosen.takeFocus();
         } else {
             findings.requestFocusInWindow();
         }

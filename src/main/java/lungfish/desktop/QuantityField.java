@@ -4,6 +4,7 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import javax.swing.JTextField;
 import lungfish.quantity.Dimension;
@@ -16,7 +17,7 @@ final class QuantityField extends JTextField {
     private final transient View view;
     private final Dimension dimension;
     private final transient Supplier<OptionalDouble> now;
-    private final transient Consumer<OptionalDouble> typed;
+    private final transient Function<OptionalDouble, String> typed;
     private final transient Consumer<String> told;
     private String shown = "";
     private String trouble = "";
@@ -34,6 +35,28 @@ final class QuantityField extends JTextField {
             Supplier<OptionalDouble> now,
             Consumer<OptionalDouble> typed,
             Consumer<String> told) {
+        this(view, dimension, now, told, si -> {
+            typed.accept(si);
+            return "";
+        });
+    }
+
+    /** One whose value may be refused: the last parameter says why, or nothing. What was typed stays then too. */
+    static QuantityField refusing(
+            View view,
+            Dimension dimension,
+            Supplier<OptionalDouble> now,
+            Function<OptionalDouble, String> typed,
+            Consumer<String> told) {
+        return new QuantityField(view, dimension, now, told, typed);
+    }
+
+    private QuantityField(
+            View view,
+            Dimension dimension,
+            Supplier<OptionalDouble> now,
+            Consumer<String> told,
+            Function<OptionalDouble, String> typed) {
         super(10);
         this.view = view;
         this.dimension = dimension;
@@ -78,8 +101,11 @@ final class QuantityField extends JTextField {
     }
 
     private boolean taken(OptionalDouble si) {
+        String refused = typed.apply(si);
+        if (!refused.isEmpty()) {
+            return told(refused);
+        }
         setText(shown); // it is typed no longer: whatever becomes of it is shown
-        typed.accept(si);
         tell();
         return told("");
     }

@@ -1,0 +1,113 @@
+package lungfish.desktop;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import lungfish.catalogue.Catalogue;
+import lungfish.catalogue.TankSize;
+import lungfish.edit.ContentEdits;
+import lungfish.edit.Part;
+import lungfish.edit.Selection;
+import lungfish.edit.TankEdits;
+import lungfish.quantity.Dimension;
+import lungfish.room.Room;
+import lungfish.room.Tank;
+import lungfish.room.TankId;
+
+/** What can be said of tanks. */
+final class TankProperties {
+    private final List<TankId> ids;
+    private final Catalogue catalogue;
+
+    private TankProperties(List<TankId> ids, Catalogue catalogue) {
+        this.ids = ids;
+        this.catalogue = catalogue;
+    }
+
+    static List<Property> of(Selection chosen, Catalogue catalogue) {
+        return new TankProperties(chosen.ids(Part.Kind.TANK, TankId::new), catalogue).all();
+    }
+
+    private List<Property> all() {
+        List<Property> all = new ArrayList<>();
+        if (ids.size() == 1) {
+            all.add(new Property.Words(
+                    "Name",
+                    said(tank -> Optional.of(tank.name())),
+                    (room, name) -> TankEdits.rename(room, ids.get(0), name)));
+        }
+        all.add(new Property.OneOf<>(
+                "Size",
+                PropertyFields.orNothing(catalogue.tankSizes().stream()),
+                size -> size.map(TankSize::name).orElse("own size"),
+                said(this::common),
+                (room, size) -> TankEdits.resize(
+                        room, ids, size.map(TankProperties::outside).orElseGet(() -> first(room)
+                                .outside()))));
+        all.add(side("Length", Tank.Size::lengthM, (size, m) -> new Tank.Size(m, size.widthM(), size.heightM())));
+        all.add(side(
+                "Front to back", Tank.Size::widthM, (size, m) -> new Tank.Size(size.lengthM(), m, size.heightM())));
+        all.add(side("Height", Tank.Size::heightM, (size, m) -> new Tank.Size(size.lengthM(), size.widthM(), m)));
+        all.add(new Property.Amount(
+                "Depth of water",
+                Dimension.DEPTH,
+                "",
+                said(tank -> Optional.of(tank.waterDepthM())),
+                (room, m) ->
+                        TankEdits.fill(room, ids, m.orElseGet(() -> first(room).waterDepthM()))));
+        all.addAll(contents());
+        return all;
+    }
+
+    private List<Property> contents() {
+        return List.of(
+                new Property.Amount(
+                        "Temperature",
+                        Dimension.TEMPERATURE,
+                        "as the room",
+                        said(tank -> Properties.boxed(tank.temperatureK())),
+                        (room, k) -> ContentEdits.temperatureK(room, ids, k)),
+                new Property.Amount(
+                        "Lives without air for",
+                        Dimension.DURATION,
+                        "worked out",
+                        said(tank -> Properties.boxed(tank.survivalS())),
+                        (room, s) -> ContentEdits.survivalS(room, ids, s)));
+    }
+
+    private Property side(
+            String label,
+            Function<Tank.Size, Double> side,
+            java.util.function.BiFunction<Tank.Size, Double, Tank.Size> with) {
+        return new Property.Amount(
+                label, Dimension.DEPTH, "", said(tank -> Optional.of(side.apply(tank.outside()))), (room, si) -> {
+                    Tank.Size now = first(room).outside();
+                    return TankEdits.resize(room, ids, with.apply(now, si.orElse(side.apply(now))));
+                });
+    }
+
+    private static Tank.Size outside(TankSize size) {
+        return new Tank.Size(size.lengthM(), size.widthM(), size.heightM());
+    }
+
+    /** The common size that a tank has, if it has one. */
+    private Optional<TankSize> common(Tank tank) {
+        return catalogue.tankSizes().stream()
+                .filter(size -> outside(size).equals(tank.outside()))
+                .findFirst();
+    }
+
+    private Tank first(Room room) {
+        return tanks(room).findFirst().orElseThrow();
+    }
+
+    private <V> Function<Room, Property.Said<V>> said(Function<Tank, Optional<V>> says) {
+        return room -> Properties.said(tanks(room), says);
+    }
+
+    private Stream<Tank> tanks(Room room) {
+        return room.racks().stream().flatMap(rack -> rack.tanks()).filter(tank -> ids.contains(tank.id()));
+    }
+}
