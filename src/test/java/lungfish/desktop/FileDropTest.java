@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JTextField;
 import javax.swing.TransferHandler;
+import lungfish.NeedsDisplay;
 import lungfish.edit.BlowerEdits;
 import lungfish.roomfile.DemoRooms;
 import org.junit.jupiter.api.Test;
@@ -77,6 +78,7 @@ final class FileDropTest {
 
     /** A part with a drop target of its own would swallow the file: only fields that one types in have one. */
     @Test
+    @NeedsDisplay // without one no part has a drop target
     void aFileMayBeDroppedAnywhereOnTheWindow() {
         Bench bench = new Bench(folder, "starting-out");
         bench.pane().side().ask(Subject.DUTY);
