@@ -2,6 +2,7 @@ package lungfish.desktop;
 
 import java.awt.Color;
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
@@ -26,6 +27,8 @@ final class SidePanel extends Sheet {
     }
 
     private static final int PAD = 16;
+    /** Beside the text of a button. */
+    private static final int CLEARANCE = 8;
 
     /** How long a changed figure is marked. */
     private static final int MARKED_MS = 1500;
@@ -76,13 +79,13 @@ final class SidePanel extends Sheet {
     }
 
     private void tell() {
-        headline.setFont(view.look().type().headline());
         headline.setForeground(ink(Palette::ink));
         Glance glance = view.plan()
                 .map(plan -> new Glances(plan, view.desk().age(), view.quantities()).of(subject))
                 .orElseGet(() -> new Glance("", "…", "being planned"));
         title.setText(glance.title());
         headline.setText(glance.headline());
+        headline.setFont(fitting(glance.headline()));
         reason.setText(glance.reason());
         headline.getAccessibleContext().setAccessibleName(glance.title() + ": " + glance.headline());
         headline.getAccessibleContext().setAccessibleDescription(glance.reason());
@@ -135,6 +138,14 @@ final class SidePanel extends Sheet {
                     wide,
                     view.px(2));
         }
+    }
+
+    /** A figure that is cut says nothing: large text in a small window gives way. */
+    private Font fitting(String text) {
+        Font font = view.look().type().headline();
+        double needed = headline.getFontMetrics(font).stringWidth(text);
+        double there = Side.panelPx(view) - 2.0 * view.px(PAD) - view.px(CLEARANCE);
+        return needed <= there ? font : font.deriveFont((float) (font.getSize2D() * there / needed));
     }
 
     /** An older figure is painted soft until the new one is there. */

@@ -47,6 +47,7 @@ final class Person implements AutoCloseable {
         windows = Windows.open(folder, file);
         until("a window that has the focus", () -> !windows.all().isEmpty() && hasFocus(pane()));
         until("a plan", () -> pane().view().desk().isCurrent());
+        robot.waitForIdle(); // whatever opening a window still brings comes before the first key
     }
 
     private static boolean hasFocus(WindowPane pane) {

@@ -222,6 +222,19 @@ final class WindowPaneTest {
         assertThat(whys(bench)).hasSizeGreaterThan(4);
     }
 
+    /** Its unit would be what is cut. */
+    @Test
+    void aHeadlineIsNeverWiderThanItsPanel() {
+        Bench bench = bench();
+        JButton duty = bench.part(JButton.class, Subject.DUTY.name());
+        float wide = duty.getFont().getSize2D();
+        bench.pane().view().inWindowOf(500);
+        int sidePx = bench.pane().view().sidePx();
+        assertThat(duty.getFontMetrics(duty.getFont()).stringWidth(duty.getText()))
+                .isLessThan(sidePx);
+        assertThat(duty.getFont().getSize2D()).isLessThan(wide);
+    }
+
     static Stream<String> demos() {
         return DemoRooms.NAMES.stream();
     }
