@@ -53,16 +53,16 @@ final class CanvasHead extends JPanel {
         zoom("−", "Smaller", one -> one.zoom(1 / Canvas.ZOOM_STEP, Optional.empty()));
         zoom("Fit", "Show all of it", Canvas::fit);
         zoom("+", "Larger", one -> one.zoom(Canvas.ZOOM_STEP, Optional.empty()));
-        add(back, "split 2, growx 0");
-        add(strip, "growx, wmin 0");
-        add(zooming);
+        add(back, "cell 0 0, growx 0"); // cells by name: what is hidden must not move the others
+        add(strip, "cell 0 0, growx, wmin 0");
+        add(zooming, "cell 1 0");
         why.setName("why-outlet");
         why.putClientProperty("JButton.buttonType", "borderless");
         why.setToolTipText("Why are the figures of the chosen outlet what they are?");
         why.addActionListener(event -> view.chosenOutlet().ifPresent(whyAsked));
-        add(options, "split 3, growx 0, h " + view.px(LINE_PX) + "!");
-        add(telling, "growx, pushx, wmin 0, h " + view.px(LINE_PX) + "!");
-        add(why, "growx 0");
+        add(options, "cell 0 1 2 1, growx 0, h " + view.px(LINE_PX) + "!");
+        add(telling, "cell 0 1, growx, pushx, wmin 0, h " + view.px(LINE_PX) + "!");
+        add(why, "cell 0 1, growx 0");
         view.onMark(this::tell);
     }
 

@@ -129,7 +129,11 @@ final class RoomNames {
     }
 
     private void place(Label words, Rectangle2D box) {
-        spots.take(Marks.outset(box, ink.px(1.5)), 10);
+        double aside = ink.px(5); // words side by side read as one name
+        double above = ink.px(1.5);
+        spots.take(
+                Boxes.between(box.getX() - aside, box.getY() - above, box.getMaxX() + aside, box.getMaxY() + above, 0),
+                10);
         labels.add(new Label(words.text(), box, words.font(), words.colour(), Optional.empty()));
     }
 
