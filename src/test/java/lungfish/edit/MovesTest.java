@@ -114,6 +114,7 @@ final class MovesTest {
         // along the main, and 1.2 m after half a metre
         Room moved = moved(Part.tap(new OutletId("b")), 0.5, 0);
         assertThat(outlet(moved, "b").tap()).hasValue(new Outlet.OnRun(MAIN, 1.2));
+        assertThat(outlet(moved, "a")).as("the other tap stays").isEqualTo(outlet(ROOM, "a"));
     }
 
     @Test
