@@ -75,9 +75,9 @@ final class Below extends Sheet {
                 event -> view.show(asSet.isSelected() ? Shown.AS_IT_IS_SET : Shown.AS_IT_SHOULD_BE_SET));
         head.add(outletsTab);
         head.add(findingsTab);
-        head.add(chosenTab, "wmin 0");
+        head.add(chosenTab, "wmin " + view.px(64));
         head.add(asSet);
-        head.add(filter);
+        head.add(filter, "wmin " + view.px(24));
         return head;
     }
 

@@ -38,6 +38,8 @@ enum Subject {
                         "air the room needs",
                         "pressure where the blower runs",
                         "air the blower gives there",
+                        "power drawn where the blower runs",
+                        "pressure in hand below what it bears all day",
                         "air leaving the blower, hot end");
             case HEADROOM -> List.of("more outlets", "air left at the pressure the room needs");
             case NOISE ->

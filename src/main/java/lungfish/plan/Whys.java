@@ -1,10 +1,14 @@
 package lungfish.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
+import lungfish.blower.Machine;
 import lungfish.blower.Wear;
+import lungfish.catalogue.BlowerClass;
 import lungfish.demand.Need;
 import lungfish.headroom.Headroom;
 import lungfish.network.DropNeed;
@@ -36,6 +40,8 @@ final class Whys {
                 neededPressure(),
                 runningPressure(),
                 runningAir(),
+                drawnPower(),
+                pressureInHand(),
                 discharge(),
                 airLeft(),
                 outlets(headroom));
@@ -153,6 +159,63 @@ final class Whys {
                         fleet.kind().tiredShare(),
                         Dimension.SHARE,
                         Origin.catalogue(fleet.kind().id())));
+    }
+
+    private Why drawnPower() {
+        Fleet fleet = air.fleet();
+        Running running = air.duty().candidate().tired();
+        List<Term> terms = new ArrayList<>();
+        for (int i = 0; i < fleet.placed().size(); i++) {
+            Machine machine = fleet.placed().get(i).machine();
+            terms.add(new Term(
+                    "{count} × " + machine.kind().name(),
+                    List.of(new Amount("count", machine.count(), Dimension.COUNT)),
+                    fleet.watts(i, running.gaugePa(), Wear.TIRED),
+                    Origin.catalogue(machine.kind().id())));
+        }
+        return new Why(
+                "power drawn where the blower runs",
+                running.watts(),
+                Dimension.POWER,
+                Why.Adding.SUM,
+                terms,
+                List.of(new Why.Input(
+                        "pressure where it runs",
+                        running.gaugePa(),
+                        Dimension.PRESSURE,
+                        Origin.computed("curve, demand and bleed"))),
+                "the watts of the class at the pressure inside it, filter and silencer included",
+                "straight between the points of the class");
+    }
+
+    /** Of the machine that has least in hand. */
+    private Why pressureInHand() {
+        double gaugePa = air.duty().candidate().tired().gaugePa();
+        Fleet fleet = air.fleet();
+        int at = IntStream.range(0, fleet.placed().size())
+                .boxed()
+                .min(Comparator.comparingDouble(i -> inHandPa(i, gaugePa)))
+                .orElseThrow();
+        BlowerClass kind = fleet.placed().get(at).machine().kind();
+        double taken = kind.continuousPa() - inHandPa(at, gaugePa) - gaugePa;
+        return new Why(
+                "pressure in hand below what it bears all day",
+                inHandPa(at, gaugePa),
+                Dimension.PRESSURE,
+                Why.Adding.SUM,
+                List.of(
+                        new Term("borne all day by " + kind.name(), kind.continuousPa(), Origin.catalogue(kind.id())),
+                        new Term("where it runs", -gaugePa, Origin.computed("curve, demand and bleed")),
+                        new Term("taken by filter and silencer", -taken, Origin.catalogue(""))),
+                List.of(),
+                "p_continuous − p − k q²",
+                "the class's continuous pressure; losses of fittings in proportion to the flow squared");
+    }
+
+    private double inHandPa(int place, double gaugePa) {
+        Machine machine = air.fleet().placed().get(place).machine();
+        double inside = machine.machinePa(gaugePa, air.fleet().freeAt(place, gaugePa, Wear.TIRED));
+        return machine.kind().continuousPa() - inside;
     }
 
     private Why discharge() {
