@@ -55,7 +55,7 @@ final class Below extends Sheet {
     }
 
     private JPanel head() {
-        JPanel head = new JPanel(new MigLayout("insets 0, fillx, gap 6 0", "[][][][grow, right][]"));
+        JPanel head = new JPanel(new MigLayout("insets 0, fillx, gap 6 0", "[][shp 50][shp 80][grow, right][shp 200]"));
         head.setOpaque(false);
         ButtonGroup tabs = new ButtonGroup();
         tab(outletsTab, OUTLETS, tabs);
@@ -74,10 +74,10 @@ final class Below extends Sheet {
         asSet.addActionListener(
                 event -> view.show(asSet.isSelected() ? Shown.AS_IT_IS_SET : Shown.AS_IT_SHOULD_BE_SET));
         head.add(outletsTab);
-        head.add(findingsTab);
-        head.add(chosenTab, "wmin " + view.px(64));
+        head.add(findingsTab, "wmin " + view.px(60));
+        head.add(chosenTab, "wmin " + view.px(36));
         head.add(asSet);
-        head.add(filter, "wmin " + view.px(24));
+        head.add(filter, "wmin " + view.px(12));
         return head;
     }
 
