@@ -54,7 +54,7 @@ final class Boxes {
         return new Rectangle2D.Double(box.fromXM(), box.fromYM(), box.spanXM(), box.spanYM());
     }
 
-    /** Where the corner opposite of one stays: corners counted from the first, clockwise. */
+    /** From the first, clockwise: the one two further on lies opposite. */
     static List<Point> corners(Box box) {
         return List.of(
                 new Point(box.fromXM(), box.fromYM(), 0),

@@ -1,6 +1,7 @@
 package lungfish.desktop;
 
 import java.awt.Cursor;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lungfish.drawing.Hit;
@@ -131,7 +132,7 @@ final class ChooseTool extends Tool {
     }
 
     private Snapped rest() {
-        return dragged().map(Resting.snap(view, moving, at)::box).orElse(new Snapped(0, 0, java.util.List.of()));
+        return dragged().map(Resting.snap(view, moving, at)::box).orElse(new Snapped(0, 0, List.of()));
     }
 
     private void pull() {
@@ -191,7 +192,7 @@ final class ChooseTool extends Tool {
         return switch (meaning) {
             case MOVE -> moved();
             case PULL -> new Sketch(Resting.guides(pulled().guides()).toList(), gesture.note(at.xM(), at.yM()));
-            case FRAME -> new Sketch(java.util.List.of(new Sketch.Choosing(Boxes.shape(framed()))), Optional.empty());
+            case FRAME -> new Sketch(List.of(new Sketch.Choosing(Boxes.shape(framed()))), Optional.empty());
             case NOTHING -> Sketch.NOTHING;
         };
     }

@@ -41,17 +41,17 @@ final class ChosenSheet extends JPanel {
         addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {
-                layOutAnew(false);
+                layOutAnew();
             }
         });
-        view.onMark(() -> layOutAnew(false));
-        view.onChange(() -> layOutAnew(false));
+        view.onMark(this::layOutAnew);
+        view.onChange(this::layOutAnew);
     }
 
     /** Only when other things are chosen, or there is room for more or fewer columns: a field in use stays. */
-    private void layOutAnew(boolean always) {
+    private void layOutAnew() {
         int fitting = Math.max(1, getWidth() / view.px(FIELD));
-        if (always || fitting != columns || !view.selection().equals(shown)) {
+        if (fitting != columns || !view.selection().equals(shown)) {
             columns = fitting;
             shown = view.selection();
             fill();

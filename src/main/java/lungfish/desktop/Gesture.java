@@ -6,8 +6,6 @@ import java.util.Optional;
 import lungfish.drawing.Sketch;
 import lungfish.edit.Attempt;
 import lungfish.edit.Refused;
-import lungfish.edit.Selecting;
-import lungfish.edit.Selection;
 import lungfish.plan.Plan;
 import lungfish.room.Room;
 
@@ -35,14 +33,9 @@ final class Gesture {
 
     /** Makes it a step. What is new is chosen. Where it cannot be done nothing changes. */
     void keep() {
-        Room was = view.desk().room();
         Optional<Attempt> asked = last;
         last = Optional.empty();
-        asked.flatMap(Attempt::edit).ifPresentOrElse(view.desk()::apply, view.desk()::leave);
-        Selection fresh = Selecting.added(was, view.desk().room());
-        if (!fresh.isEmpty()) {
-            view.select(fresh);
-        }
+        asked.flatMap(Attempt::edit).ifPresentOrElse(view::apply, view.desk()::leave);
     }
 
     /** As if it had not been. */

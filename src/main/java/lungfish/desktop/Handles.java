@@ -7,12 +7,12 @@ import java.util.Optional;
 import java.util.Set;
 import lungfish.drawing.Hit;
 import lungfish.edit.Part;
+import lungfish.edit.Selecting;
 import lungfish.edit.Selection;
 import lungfish.reason.PartId;
 import lungfish.room.BlowerId;
 import lungfish.room.GangId;
 import lungfish.room.OutletId;
-import lungfish.room.Rack;
 import lungfish.room.RackId;
 import lungfish.room.Room;
 import lungfish.room.RunId;
@@ -55,7 +55,7 @@ final class Handles {
     static Part carrier(Room room, Part part) {
         return switch (part.kind()) {
             case TANK, OUTLET, SHELF ->
-                rackOf(room, part).map(rack -> Part.rack(rack.id())).orElse(part);
+                Selecting.rackOf(room, part).map(rack -> Part.rack(rack.id())).orElse(part);
             default -> part;
         };
     }
@@ -66,25 +66,6 @@ final class Handles {
                 .map(part -> carrier(room, part))
                 .distinct()
                 .toList());
-    }
-
-    /** The rack that a part is, or stands in. */
-    static Optional<Rack> rackOf(Room room, Part part) {
-        return room.racks().stream().filter(rack -> holds(rack, part)).findFirst();
-    }
-
-    private static boolean holds(Rack rack, Part part) {
-        return switch (part.kind()) {
-            case RACK -> rack.id().text().equals(part.id());
-            case SHELF ->
-                rack.shelves().stream().anyMatch(shelf -> shelf.id().text().equals(part.id()));
-            case TANK -> rack.tanks().anyMatch(tank -> tank.id().text().equals(part.id()));
-            case OUTLET, TAP ->
-                rack.tanks()
-                        .flatMap(tank -> tank.outlets().stream())
-                        .anyMatch(outlet -> outlet.id().text().equals(part.id()));
-            default -> false;
-        };
     }
 
     /** What a drawing frames as chosen. */

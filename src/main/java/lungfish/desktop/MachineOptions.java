@@ -18,16 +18,8 @@ final class MachineOptions extends JPanel {
     MachineOptions() {
         super(new MigLayout("insets 0, gap 6 0"));
         setOpaque(false);
-        role.offer(List.of(Blower.Role.values()), MachineOptions::words, Blower.Role.PLANNED::equals);
+        role.offer(List.of(Blower.Role.values()), BlowerProperties::words, Blower.Role.PLANNED::equals);
         add(role);
-    }
-
-    private static String words(Blower.Role role) {
-        return switch (role) {
-            case PLANNED -> "the planned blower";
-            case STANDBY -> "a standby";
-            case TODAY -> "a pump of today";
-        };
     }
 
     Blower.Role role() {

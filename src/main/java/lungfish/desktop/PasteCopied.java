@@ -5,6 +5,7 @@ import java.util.Optional;
 import lungfish.edit.Attempt;
 import lungfish.edit.Clip;
 import lungfish.edit.Part;
+import lungfish.edit.Selecting;
 import lungfish.edit.Selection;
 import lungfish.room.Rack;
 import lungfish.room.Room;
@@ -39,7 +40,7 @@ final class PasteCopied extends Act {
 
     /** The chosen shelf, or that of the chosen tank, or the lowest of the chosen rack. */
     private static Optional<ShelfId> shelf(Room room, Selection chosen) {
-        return chosen.lead().flatMap(part -> Handles.rackOf(room, part).flatMap(rack -> shelf(rack, part)));
+        return chosen.lead().flatMap(part -> Selecting.rackOf(room, part).flatMap(rack -> shelf(rack, part)));
     }
 
     private static Optional<ShelfId> shelf(Rack rack, Part part) {

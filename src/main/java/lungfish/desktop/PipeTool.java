@@ -11,7 +11,6 @@ import lungfish.edit.PipeDrawing;
 import lungfish.edit.Selection;
 import lungfish.edit.SnappedPoint;
 import lungfish.room.Point;
-import lungfish.room.Run;
 
 /** Draws pipe, corner by corner: meeting the start closes a loop, meeting another pipe makes a branch. */
 final class PipeTool extends Tool {
@@ -75,9 +74,7 @@ final class PipeTool extends Tool {
     /** A pipe that hangs on nothing yet would only take outlets from the one that feeds them: it is not tried before it is done. */
     private boolean isAttached(List<Point> through) {
         return Stream.of(through.get(0), through.get(through.size() - 1))
-                .anyMatch(end -> view.desk().room().runs().stream()
-                        .filter(run -> run.points().size() > 1)
-                        .anyMatch(run -> run.nearest(end).distanceM() <= Run.TOUCH_M));
+                .anyMatch(end -> PipeDrawing.touchesAPipe(view.desk().room(), end));
     }
 
     private List<Point> drawn() {

@@ -14,7 +14,7 @@ final class Properties {
     static List<Property> of(Room room, Selection chosen, Catalogue catalogue) {
         Function<Part.Kind, Boolean> only = kind -> !chosen.isEmpty() && chosen.isOnly(kind);
         if (chosen.isEmpty()) {
-            return RoomProperties.of(room);
+            return RoomProperties.all();
         }
         if (only.apply(Part.Kind.RACK)) {
             return RackProperties.of(chosen);

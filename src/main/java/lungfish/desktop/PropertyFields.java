@@ -101,12 +101,7 @@ final class PropertyFields {
         JComboBox<Choice.Named<Optional<T>>> box = new JComboBox<>();
         one.choices()
                 .forEach(choice -> box.addItem(new Choice.Named<>(one.name().apply(choice), choice)));
-        box.addActionListener(event -> {
-            Object item = box.getSelectedItem();
-            if (item instanceof Choice.Named<?>) {
-                chosen(one, box.getSelectedIndex());
-            }
-        });
+        box.addActionListener(event -> chosen(one, box.getSelectedIndex()));
         view.follow(box, () -> box.setSelectedIndex(index(one)));
         return box;
     }

@@ -16,7 +16,9 @@ import lungfish.drawing.RoomScene;
 import lungfish.drawing.RulerPainter;
 import lungfish.drawing.SketchPainter;
 import lungfish.drawing.Viewport;
+import lungfish.edit.Selecting;
 import lungfish.reason.PartId;
+import lungfish.room.Rack;
 import lungfish.room.RackId;
 import lungfish.room.Room;
 
@@ -178,18 +180,9 @@ final class RoomCanvas extends Canvas {
 
     /** The rack that a part is, or stands in. */
     private Optional<RackId> rackOf(PartId part) {
-        Room room = scene.room();
-        return Stream.concat(
-                        room.racks().stream()
-                                .filter(rack -> rack.id().part().equals(part)
-                                        || rack.tanks()
-                                                .anyMatch(
-                                                        tank -> tank.id().part().equals(part)))
-                                .map(rack -> rack.id()),
-                        room.seats().stream()
-                                .filter(seat -> seat.outlet().id().part().equals(part))
-                                .map(seat -> seat.rack().id()))
-                .findFirst();
+        return Handles.of(part)
+                .flatMap(there -> Selecting.rackOf(scene.room(), there))
+                .map(Rack::id);
     }
 
     /** From rack to rack, and on to the blowers, in the order drawn. */

@@ -14,7 +14,7 @@ import lungfish.room.Shell;
 final class RoomProperties {
     private RoomProperties() {}
 
-    static List<Property> of(Room room) {
+    static List<Property> all() {
         return List.of(
                 new Property.Words(
                         "Name of the room",

@@ -15,6 +15,7 @@ import lungfish.drawing.Marked;
 import lungfish.drawing.Shown;
 import lungfish.edit.Attempt;
 import lungfish.edit.Clip;
+import lungfish.edit.Edit;
 import lungfish.edit.Selecting;
 import lungfish.edit.Selection;
 import lungfish.plan.Plan;
@@ -187,16 +188,19 @@ final class View {
 
     /** Does something to what is chosen, and chooses what is new; or tells why it cannot be done. */
     void attempt(BiFunction<Room, Selection, Attempt> doing) {
-        Room was = desk.room();
-        Attempt attempt = doing.apply(was, selection);
-        attempt.edit().ifPresent(edit -> {
-            desk.apply(edit);
-            Selection fresh = Selecting.added(was, desk.room());
-            if (!fresh.isEmpty()) {
-                select(fresh);
-            }
-        });
+        Attempt attempt = doing.apply(desk.room(), selection);
+        attempt.edit().ifPresent(this::apply);
         say(attempt.refused().map(refused -> refused.sentence(quantities())));
+    }
+
+    /** Does it, and chooses what is new. */
+    void apply(Edit edit) {
+        Room was = desk.room();
+        desk.apply(edit);
+        Selection fresh = Selecting.added(was, desk.room());
+        if (!fresh.isEmpty()) {
+            select(fresh);
+        }
     }
 
     /** Says something until something else is pointed at. */

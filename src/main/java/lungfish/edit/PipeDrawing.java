@@ -60,7 +60,8 @@ public final class PipeDrawing {
         return touchesAPipe(room, first) || touchesAPipe(room, last) ? Run.Role.BRANCH : Run.Role.MAIN;
     }
 
-    private static boolean touchesAPipe(Room room, Point end) {
+    /** Whether an end lies on a pipe that is there. */
+    public static boolean touchesAPipe(Room room, Point end) {
         return room.runs().stream()
                 .filter(Sound::isLine)
                 .anyMatch(run -> run.nearest(end).distanceM() <= Run.TOUCH_M);

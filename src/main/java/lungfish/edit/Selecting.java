@@ -84,12 +84,14 @@ public final class Selecting {
                 .toList();
     }
 
-    private static Optional<Rack> rackOf(Room room, Part part) {
+    /** The rack that a part is, or stands in; taps are where their outlet is. */
+    public static Optional<Rack> rackOf(Room room, Part part) {
         return room.racks().stream().filter(rack -> isIn(rack, part)).findFirst();
     }
 
     private static boolean isIn(Rack rack, Part part) {
         return switch (part.kind()) {
+            case RACK -> Part.rack(rack.id()).equals(part);
             case SHELF ->
                 rack.shelves().stream().map(Shelf::id).map(Part::shelf).anyMatch(part::equals);
             case TANK -> rack.tanks().anyMatch(tank -> Part.tank(tank.id()).equals(part));
