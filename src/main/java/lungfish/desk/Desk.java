@@ -161,6 +161,11 @@ public final class Desk {
         }
     }
 
+    /** Whether something is tried that is no step yet. */
+    public boolean isTrying() {
+        return tried != null;
+    }
+
     /** The room that is looked at: the current one, or what is tried on it. */
     public Room seen() {
         return tried == null ? room() : tried;

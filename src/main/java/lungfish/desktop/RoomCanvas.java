@@ -36,12 +36,14 @@ final class RoomCanvas extends Canvas {
     private boolean isHandHeld;
     private final transient KeptPicture kept = new KeptPicture();
     private transient RoomScene scene;
+    private transient Rectangle2D boundsM;
 
     RoomCanvas(View view, ToolBelt belt, Consumer<RackId> openRack) {
         super(view);
         this.belt = belt;
         this.openRack = openRack;
         this.scene = newScene();
+        this.boundsM = scene.boundsM();
         setName("room");
         getAccessibleContext().setAccessibleName("The room from above");
         CanvasKeys.bindPanning(this);
@@ -60,10 +62,9 @@ final class RoomCanvas extends Canvas {
     }
 
     private void tell() {
-        RoomScene now = newScene();
-        boolean isOtherShell = !now.boundsM().equals(scene.boundsM());
-        scene = now;
-        if (isOtherShell) {
+        scene = newScene();
+        if (!view().desk().isTrying() && !scene.boundsM().equals(boundsM)) {
+            boundsM = scene.boundsM();
             fit();
         }
         repaint();
@@ -108,7 +109,7 @@ final class RoomCanvas extends Canvas {
 
     @Override
     Rectangle2D boundsM() {
-        return scene.boundsM();
+        return boundsM; // while the hand draws, the room stays where it is under it
     }
 
     @Override

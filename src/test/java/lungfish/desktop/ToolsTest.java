@@ -101,6 +101,15 @@ final class ToolsTest {
     }
 
     @Test
+    void theRoomStaysWhereItIsWhileSomethingIsDraggedBeyondItsWalls() {
+        Rack before = first();
+        Point2D corner = canvas.viewport().px(0, 0);
+        dragTo(midXM(before), midYM(before), midXM(before) - before.spanXM() / 2 - before.xM(), midYM(before));
+        assertThat(bench.desk().plan().orElseThrow().room().racks().get(0).xM()).isNegative();
+        assertThat(canvas.viewport().px(0, 0)).isEqualTo(corner);
+    }
+
+    @Test
     void escapeLeavesTheRackWhereItWas() {
         Rack before = first();
         dragTo(midXM(before), midYM(before), midXM(before) + 0.4, midYM(before));
