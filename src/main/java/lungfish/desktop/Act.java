@@ -28,7 +28,12 @@ abstract class Act extends AbstractAction {
         return KeyStroke.getKeyStroke(key, menuMask() | InputEvent.SHIFT_DOWN_MASK);
     }
 
-    private static int menuMask() {
+    /** What the menu key is called: "Ctrl" on most systems. */
+    static String menuKeyWord() {
+        return InputEvent.getModifiersExText(menuMask());
+    }
+
+    static int menuMask() {
         return GraphicsEnvironment.isHeadless()
                 ? InputEvent.CTRL_DOWN_MASK
                 : Toolkit.getDefaultToolkit().getMenuShortcutKeyMaskEx();

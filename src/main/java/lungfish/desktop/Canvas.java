@@ -13,9 +13,15 @@ import java.awt.geom.Rectangle2D;
 import java.util.Optional;
 import lungfish.drawing.Hit;
 import lungfish.drawing.Viewport;
+import lungfish.edit.Attempt;
+import lungfish.edit.Selection;
 import lungfish.reason.PartId;
+import lungfish.room.Room;
 
-/** A drawing in metres that can be zoomed, panned and pointed at. What is drawn is its heirs' business. */
+/**
+ * A drawing in metres that can be zoomed, panned and pointed at, with a belt of tools. What is drawn, and what the arrows
+ * walk along, is its heirs' business.
+ */
 abstract class Canvas extends Drawn {
     /** One step of the wheel or of a key. */
     static final double ZOOM_STEP = 1.2;
@@ -23,10 +29,14 @@ abstract class Canvas extends Drawn {
     private static final double REACH = 7;
 
     private final transient View view;
+    private final transient ToolBelt belt;
     private transient Optional<Viewport> zoomed = Optional.empty();
+    private transient Selection spoken = Selection.NONE;
+    private boolean isHandHeld;
 
-    Canvas(View view) {
+    Canvas(View view, ToolBelt belt) {
         this.view = view;
+        this.belt = belt;
         setFocusable(true);
         CanvasMouse mouse = new CanvasMouse(this, view);
         addMouseListener(mouse);
@@ -49,12 +59,33 @@ abstract class Canvas extends Drawn {
                 fit(); // what was looked at is no longer where it was: begin with all of it
             }
         });
-        view.onMark(this::repaint);
+        CanvasKeys.bind(this, "pressed SPACE", () -> isHandHeld = true);
+        CanvasKeys.bind(this, "released SPACE", () -> isHandHeld = false);
+        CanvasKeys.bindAll(this, belt);
+        belt.onTake(this::repaint);
+        view.onMark(this::marked);
     }
 
     final View view() {
         return view;
     }
+
+    final ToolBelt belt() {
+        return belt;
+    }
+
+    /** What the pointer does. */
+    final Tool tool() {
+        return belt.inHand();
+    }
+
+    /** Whether a drag pans, whatever the tool. */
+    final boolean isHandHeld() {
+        return isHandHeld;
+    }
+
+    /** What the drawing is called. */
+    abstract String title();
 
     /** All that there is to see, in metres. */
     abstract Rectangle2D boundsM();
@@ -69,23 +100,65 @@ abstract class Canvas extends Drawn {
     /** Where a part lies, if it is in this drawing. */
     abstract Optional<Rectangle2D> whereM(PartId part);
 
-    /** What the pointer does; empty: click chooses and drag pans. */
-    Optional<Tool> tool() {
-        return Optional.empty();
+    /** What a double click on a part does. */
+    abstract void enter(Hit hit);
+
+    /** What Enter does with the choosing tool. */
+    abstract void enterChosen();
+
+    /** What Escape does when nothing is going on. */
+    abstract void leave();
+
+    /** Chooses what comes next: to the right or left, or down or up. */
+    abstract void walk(int dx, int dy);
+
+    /** What moves everything that is chosen by so many steps of the grid, or by so many fifths of it. */
+    abstract Attempt nudged(Room room, Selection chosen, int dx, int dy, boolean finely);
+
+    /** All that can be chosen on it at once. */
+    abstract Selection everything();
+
+    private void marked() {
+        if (!view.selection().equals(spoken)) {
+            spoken = view.selection();
+            speak();
+        }
+        repaint();
     }
 
-    /** Whether a drag pans, whatever the tool. */
-    boolean isHandHeld() {
-        return false;
+    /** What a program that reads the screen aloud calls it: the drawing, and what is chosen on it. */
+    final void speak() {
+        String chosen =
+                view.chosen().map(part -> ": " + new Telling(view).of(part)).orElse("");
+        int more = view.selection().parts().size() - 1;
+        getAccessibleContext().setAccessibleName(title() + (more > 0 ? ": " + (more + 1) + " chosen" : chosen));
+    }
+
+    /** What is chosen is meant; with a drawing tool, what is drawn is done. */
+    final void finish() {
+        if (tool().enters()) {
+            enterChosen();
+        } else {
+            tool().finished();
+            repaint();
+        }
+    }
+
+    final void escape() {
+        if (!belt.putDown()) {
+            leave();
+        }
+        repaint();
+    }
+
+    final void nudge(int dx, int dy, boolean finely) {
+        view.attempt((room, chosen) -> nudged(room, chosen, dx, dy, finely));
     }
 
     /** How far beside a thing still counts, m. */
     final double reachM() {
         return viewport().lengthM(view.px(REACH));
     }
-
-    /** What a double click, or Enter, on a part does. */
-    abstract void enter(Hit hit);
 
     final Viewport viewport() {
         return zoomed.orElseGet(() -> Viewport.fit(boundsM(), areaPx()));
@@ -131,9 +204,8 @@ abstract class Canvas extends Drawn {
     }
 
     final Optional<Hit> hit(Point2D px) {
-        Viewport viewport = viewport();
-        Point2D m = viewport.m(px);
-        return at(m.getX(), m.getY(), viewport.lengthM(view.px(REACH)));
+        Point2D m = viewport().m(px);
+        return at(m.getX(), m.getY(), reachM());
     }
 
     @Override

@@ -2,6 +2,7 @@ package lungfish.desktop;
 
 import java.awt.BorderLayout;
 import java.awt.Color;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -19,42 +20,47 @@ final class CanvasHead extends JPanel {
     private static final int LINE_PX = 30;
 
     private final transient View view;
-    private final transient ToolBelt belt;
+    private final transient Supplier<ToolBelt> belt;
     private final transient Supplier<Optional<Canvas>> canvas;
-    private final JButton back = new JButton("Back to the room");
+    private final RackSteps steps;
     private final JButton why = new JButton("Why?");
-    private final ToolStrip strip;
+    private final transient List<ToolStrip> strips;
     private final JPanel zooming = new JPanel(new MigLayout("insets 0, gap 8 0"));
     private final JPanel options = new JPanel(new BorderLayout());
     private final Line telling;
-    private boolean isRack;
 
     /**
      * For a canvas that may be another each time.
      *
+     * @param belts all that there are
+     * @param belt of what is shown
      * @param canvas what is shown; empty while the questions of an empty room are
-     * @param leave leaves the front of a rack
+     * @param steps away from the front of a rack
      * @param whyAsked explains the figures of an outlet
      */
     CanvasHead(
-            View view, ToolBelt belt, Supplier<Optional<Canvas>> canvas, Runnable leave, Consumer<OutletId> whyAsked) {
+            View view,
+            List<ToolBelt> belts,
+            Supplier<ToolBelt> belt,
+            Supplier<Optional<Canvas>> canvas,
+            RackSteps steps,
+            Consumer<OutletId> whyAsked) {
         super(new MigLayout("insets 0, fillx, hidemode 3, gap 8 2, wrap 2", "[grow, fill][]"));
         this.view = view;
         this.belt = belt;
         this.canvas = canvas;
-        this.strip = new ToolStrip(view, belt);
+        this.steps = steps;
+        this.strips = belts.stream().map(each -> new ToolStrip(view, each)).toList();
         this.telling = Line.reason(view);
         setOpaque(false);
         options.setOpaque(false);
         zooming.setOpaque(false);
         telling.setName("telling");
-        back.setName("back-to-room");
-        back.addActionListener(event -> leave.run());
         zoom("−", "Smaller", one -> one.zoom(1 / Canvas.ZOOM_STEP, Optional.empty()));
         zoom("Fit", "Show all of it", Canvas::fit);
         zoom("+", "Larger", one -> one.zoom(Canvas.ZOOM_STEP, Optional.empty()));
-        add(back, "cell 0 0, growx 0"); // cells by name: what is hidden must not move the others
-        add(strip, "cell 0 0, growx, wmin 0");
+        add(steps, "cell 0 0, growx 0"); // cells by name: what is hidden must not move the others
+        strips.forEach(strip -> add(strip, "cell 0 0, growx, wmin 0"));
         add(zooming, "cell 1 0");
         why.setName("why-outlet");
         why.putClientProperty("JButton.buttonType", "borderless");
@@ -76,14 +82,14 @@ final class CanvasHead extends JPanel {
         zooming.add(button);
     }
 
-    /** Tools are of the room from above; the front of a rack has its own ways. */
+    /** For what is shown now, and the tool in the hand. */
     void dress(boolean rack) {
-        isRack = rack;
-        back.setVisible(rack);
-        strip.setVisible(!rack);
+        steps.setVisible(rack);
+        steps.tell();
+        strips.forEach(strip -> strip.setVisible(strip.isOf(belt.get())));
         zooming.setVisible(canvas.get().isPresent());
         options.removeAll();
-        Optional<JComponent> of = rack ? Optional.empty() : belt.options();
+        Optional<JComponent> of = belt.get().options();
         of.ifPresent(options::add);
         options.setVisible(of.isPresent());
         revalidate();
@@ -101,15 +107,15 @@ final class CanvasHead extends JPanel {
 
     /** What to tell of; with a drawing tool in the hand the hint matters more than what is chosen. */
     private Optional<PartId> told() {
-        boolean draws = !isRack && !belt.inHand().enters();
-        return draws ? Optional.empty() : view.marked().hovered().or(view::chosen);
+        return tool().enters() ? view.marked().hovered().or(view::chosen) : Optional.empty();
+    }
+
+    private Tool tool() {
+        return belt.get().inHand();
     }
 
     private String hint() {
-        if (isRack) {
-            return "Click chooses · wheel zooms · drag pans";
-        }
-        return canvas.get().isPresent() ? belt.inHand().hint() : "";
+        return canvas.get().isPresent() ? tool().hint() : "";
     }
 
     private Function<Palette, Color> ink() {
@@ -122,6 +128,9 @@ final class CanvasHead extends JPanel {
     @Override
     public void doLayout() {
         super.doLayout();
-        strip.fitInto(getWidth() - zooming.getPreferredSize().width - view.px(8));
+        int widthPx = getWidth() - zooming.getPreferredSize().width - view.px(8);
+        steps.fitInto(widthPx / 3);
+        int besidePx = steps.isVisible() ? steps.getPreferredSize().width + view.px(8) : 0;
+        strips.forEach(strip -> strip.fitInto(widthPx - besidePx));
     }
 }

@@ -1,6 +1,5 @@
 package lungfish.desktop;
 
-import java.awt.Cursor;
 import java.awt.Point;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
@@ -12,7 +11,7 @@ import lungfish.drawing.Hit;
 
 /**
  * The mouse on a canvas: hover tells, the left button is the tool's, the middle one pans (as does the left with the space
- * bar), the wheel zooms. On a canvas without tools click chooses and drag pans.
+ * bar), the wheel zooms.
  */
 final class CanvasMouse extends MouseAdapter {
     private final Canvas canvas;
@@ -28,22 +27,22 @@ final class CanvasMouse extends MouseAdapter {
     @Override
     public void mouseMoved(MouseEvent event) {
         Optional<Hit> hit = canvas.hit(event.getPoint());
-        canvas.setCursor(canvas.tool().map(tool -> tool.cursor(hit)).orElseGet(() -> cursor(hit)));
+        canvas.setCursor(canvas.tool().cursor(hit));
         view.hover(hit.map(Hit::part));
-        canvas.tool().ifPresent(tool -> {
-            tool.moved(spot(event));
-            canvas.repaint();
-        });
-    }
-
-    private static Cursor cursor(Optional<Hit> hit) {
-        return Cursor.getPredefinedCursor(hit.isPresent() ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR);
+        canvas.tool().moved(spot(event));
+        canvas.repaint();
     }
 
     private Spot spot(MouseEvent event) {
         Point2D m = canvas.viewport().m(event.getPoint());
         return new Spot(
-                m.getX(), m.getY(), canvas.reachM(), event.isShiftDown(), event.isAltDown(), event.getClickCount());
+                m.getX(),
+                m.getY(),
+                canvas.reachM(),
+                event.isShiftDown(),
+                event.isAltDown(),
+                (event.getModifiersEx() & Act.menuMask()) != 0,
+                event.getClickCount());
     }
 
     @Override
@@ -57,8 +56,7 @@ final class CanvasMouse extends MouseAdapter {
         pressed = event.getPoint();
         isPanning = SwingUtilities.isMiddleMouseButton(event) || canvas.isHandHeld();
         if (!isPanning && SwingUtilities.isLeftMouseButton(event)) {
-            Optional<Hit> hit = canvas.hit(event.getPoint());
-            canvas.tool().ifPresentOrElse(tool -> pressed(tool, hit, event), () -> choose(hit, event));
+            pressed(canvas.tool(), canvas.hit(event.getPoint()), event);
             canvas.repaint();
         }
     }
@@ -70,21 +68,13 @@ final class CanvasMouse extends MouseAdapter {
         }
     }
 
-    private void choose(Optional<Hit> hit, MouseEvent event) {
-        hit.map(Hit::part).ifPresentOrElse(view::choose, view::chooseNothing);
-        if (event.getClickCount() == 2) {
-            hit.ifPresent(canvas::enter);
-        }
-    }
-
     @Override
     public void mouseDragged(MouseEvent event) {
-        Optional<Tool> tool = isPanning ? Optional.empty() : canvas.tool();
-        if (tool.isEmpty()) {
+        if (isPanning) {
             canvas.pan(event.getX() - (double) pressed.x, event.getY() - (double) pressed.y);
             pressed = event.getPoint();
         } else if (SwingUtilities.isLeftMouseButton(event)) {
-            tool.get().dragged(spot(event));
+            canvas.tool().dragged(spot(event));
             canvas.repaint();
         }
     }
@@ -92,7 +82,7 @@ final class CanvasMouse extends MouseAdapter {
     @Override
     public void mouseReleased(MouseEvent event) {
         if (!isPanning && SwingUtilities.isLeftMouseButton(event)) {
-            canvas.tool().ifPresent(tool -> tool.released(spot(event)));
+            canvas.tool().released(spot(event));
             canvas.repaint();
         }
         isPanning = false;

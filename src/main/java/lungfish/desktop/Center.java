@@ -2,6 +2,7 @@ package lungfish.desktop;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
@@ -9,6 +10,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import lungfish.reason.PartId;
 import lungfish.room.OutletId;
+import lungfish.room.Rack;
 import lungfish.room.RackId;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
@@ -17,64 +19,103 @@ import org.jspecify.annotations.Nullable;
 final class Center extends Sheet {
     private final transient View view;
     private final JPanel middle = new JPanel(new BorderLayout());
-    private final transient ToolBelt belt;
+    private final transient ToolBelt roomBelt;
+    private final transient ToolBelt rackBelt;
+    private final transient Front front;
     private final CanvasHead head;
     private final RoomCanvas room;
+    private final RackCanvas rack;
     private final QuickSheet questions;
+    private boolean isRackOpen;
     private @Nullable Component shown;
-    private @Nullable RackCanvas rack;
 
-    Center(View view, WindowFiles files, Consumer<OutletId> whyAsked) {
+    /**
+     * The room of a view.
+     *
+     * @param figures leads to the fields of what is chosen
+     * @param whyAsked explains the figures of an outlet
+     */
+    Center(View view, WindowFiles files, Runnable figures, Consumer<OutletId> whyAsked) {
         super(
                 view,
                 new MigLayout(
                         "insets 8 12 10 12, fill, wrap 1, hidemode 3, gap 0 2", "[grow, fill]", "[][grow, fill]"));
         this.view = view;
-        this.belt = new ToolBelt(view);
-        this.room = new RoomCanvas(view, belt, this::openRack);
+        this.front = new Front(view);
+        this.roomBelt = ToolBelt.ofRoom(view);
+        this.rackBelt = ToolBelt.ofRack(view, front);
+        this.room = new RoomCanvas(view, roomBelt, this::openRack);
+        this.rack = new RackCanvas(view, rackBelt, room::scene, front, this::closeRack, figures);
         this.questions = new QuickSheet(view, files);
-        this.head = new CanvasHead(view, belt, this::drawn, this::closeRack, whyAsked);
+        RackSteps steps = new RackSteps(view, front, this::closeRack, this::stepRack);
+        this.head = new CanvasHead(view, List.of(roomBelt, rackBelt), this::belt, this::drawn, steps, whyAsked);
         middle.setOpaque(false);
         add(head, "cell 0 0");
         add(middle, "cell 0 1, grow, hmin 0");
+        CanvasKeys.bind(rack, "PAGE_UP", () -> stepRack(-1));
+        CanvasKeys.bind(rack, "PAGE_DOWN", () -> stepRack(1));
         view.onChange(this::changed);
-        belt.onTake(this::taken);
+        roomBelt.onTake(this::taken);
+        rackBelt.onTake(this::taken);
     }
 
     /** The canvas that is shown. */
     Canvas canvas() {
-        return rack != null ? rack : room;
+        return isRackOpen ? rack : room;
     }
 
     RoomCanvas room() {
         return room;
     }
 
-    boolean isRackOpen() {
-        return rack != null;
+    RackCanvas rack() {
+        return rack;
     }
 
+    boolean isRackOpen() {
+        return isRackOpen;
+    }
+
+    /** What is chosen stays so where it stands in that rack; else the rack itself is. */
     void openRack(RackId id) {
-        rack = new RackCanvas(view, room::scene, id, this::closeRack);
+        isRackOpen = true;
+        front.open(id);
+        rackBelt.inHand().cancelled();
+        if (!view.selection().parts().stream().allMatch(front::holds)
+                || view.selection().isEmpty()) {
+            view.choose(id.part());
+        }
+        rack.tell();
+        rack.fit();
+        rack.speak();
         showWhatIsDue();
+        head.dress(true);
+    }
+
+    /** To the rack before or after the one that is open. */
+    void stepRack(int by) {
+        if (isRackOpen) {
+            front.beside(by).map(Rack::id).ifPresent(this::openRack);
+        }
     }
 
     void closeRack() {
-        rack = null;
+        isRackOpen = false;
+        rackBelt.putAllDown();
         showWhatIsDue();
     }
 
     /** Shows what is to be shown, and takes the focus to it where it was not shown before. */
     private void showWhatIsDue() {
-        boolean isAsking = rack == null
-                && belt.inHand().enters()
+        boolean isAsking = !isRackOpen
+                && roomBelt.inHand().enters()
                 && QuickSheet.isFor(view.desk().room());
         Component wanted = isAsking ? questions : canvas();
         if (wanted != shown) {
             shown = wanted;
             middle.removeAll();
             middle.add(isAsking ? scrolling(questions) : wanted);
-            head.dress(rack != null);
+            head.dress(isRackOpen);
             middle.revalidate();
             middle.repaint();
             takeFocus();
@@ -85,12 +126,13 @@ final class Center extends Sheet {
     /** Another tool: a drawing tool in an empty room means that its owner draws rather than answers. */
     private void taken() {
         showWhatIsDue();
-        head.dress(rack != null);
+        head.dress(isRackOpen);
         takeFocus();
     }
 
+    /** The tools of what is shown. */
     ToolBelt belt() {
-        return belt;
+        return isRackOpen ? rackBelt : roomBelt;
     }
 
     private Optional<Canvas> drawn() {
@@ -121,17 +163,14 @@ final class Center extends Sheet {
 
     /** Leads to a part: in the rack that is open, where it stands in that, else in the room. */
     void leadTo(PartId part) {
-        if (rack != null && rack.whereM(part).isEmpty()) {
+        if (isRackOpen && rack.whereM(part).isEmpty()) {
             closeRack();
         }
         canvas().leadTo(part);
     }
 
     private void changed() {
-        boolean isGone = rack != null && view.desk().room().racks().stream().noneMatch(each -> rack.shows(each.id()));
-        if (isGone) {
-            rack = null;
-        }
+        isRackOpen = isRackOpen && front.rack().isPresent();
         showWhatIsDue();
     }
 }

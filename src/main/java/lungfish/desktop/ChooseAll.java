@@ -1,19 +1,18 @@
 package lungfish.desktop;
 
 import java.awt.event.KeyEvent;
-import lungfish.edit.Selecting;
 
-/** Chooses everything that stands on the floor. */
+/** Chooses everything that stands on the floor, or every tank of the rack that is open. */
 final class ChooseAll extends Act {
-    private final transient View view;
+    private final transient WindowPane window;
 
     ChooseAll(WindowPane window) {
         super("Choose all", 'A', menuKey(KeyEvent.VK_A));
-        this.view = window.view();
+        this.window = window;
     }
 
     @Override
     void act() {
-        view.select(Selecting.all(view.desk().room()));
+        window.view().select(window.center().canvas().everything());
     }
 }

@@ -7,14 +7,10 @@ import java.util.stream.Stream;
 import lungfish.drawing.Hit;
 import lungfish.drawing.Sketch;
 import lungfish.edit.Box;
-import lungfish.edit.Moves;
 import lungfish.edit.Part;
-import lungfish.edit.Selecting;
 import lungfish.edit.Selection;
-import lungfish.edit.Snapped;
 import lungfish.edit.SnappedPoint;
 import lungfish.room.Point;
-import lungfish.room.Room;
 import org.jspecify.annotations.Nullable;
 
 /** Click chooses; a drag moves what is chosen, pulls a corner, or frames what is to be chosen. */
@@ -29,18 +25,22 @@ final class ChooseTool extends Tool {
 
     private final View view;
     private final Gesture gesture;
+    private final Dragging dragging;
     private Meaning meaning = Meaning.NOTHING;
-    private Spot from = new Spot(0, 0, 0, false, false, 0);
+    private Spot from = Spot.NOWHERE;
     private Spot at = from;
     private boolean isFar;
     private Selection before = Selection.NONE;
     private Selection moving = Selection.NONE;
+    private Part held = Part.listener();
+    private Dragging.@Nullable Dragged dragged;
     private @Nullable Grip grip;
 
-    ChooseTool(View view) {
-        super("Choose", 'V', "Click chooses, Shift adds · drag moves or frames · double click opens a rack");
+    ChooseTool(View view, Dragging dragging, String hint) {
+        super("Choose", 'V', hint);
         this.view = view;
         this.gesture = new Gesture(view);
+        this.dragging = dragging;
     }
 
     @Override
@@ -53,17 +53,13 @@ final class ChooseTool extends Tool {
         return true;
     }
 
-    private Room room() {
-        return view.desk().room();
-    }
-
     @Override
     void pressed(Spot spot, Optional<Hit> under) {
         from = spot;
         at = spot;
         isFar = false;
         before = view.selection();
-        grip = Grip.of(room(), before).stream()
+        grip = dragging.grips(false).stream()
                 .filter(each -> spot.isNear(each.xM(), each.yM()))
                 .findFirst()
                 .orElse(null);
@@ -71,19 +67,19 @@ final class ChooseTool extends Tool {
             meaning = Meaning.PULL;
             return;
         }
-        under.ifPresentOrElse(hit -> pressedOn(hit, spot), () -> pressedOnFloor(spot));
+        under.ifPresentOrElse(hit -> pressedOn(hit, spot), () -> pressedOnGround(spot));
     }
 
     private void pressedOn(Hit hit, Spot spot) {
         Optional<Part> part = Handles.of(hit);
         part.ifPresentOrElse(one -> choose(one, hit, spot), () -> view.choose(hit.part()));
-        Part carrier = part.map(one -> Handles.carrier(room(), one)).orElse(Part.listener());
-        moving = before.has(carrier) && !spot.adds() ? before : Selection.of(carrier);
+        held = part.map(dragging::carrier).orElse(Part.listener());
+        moving = before.has(held) && !spot.adds() ? before : Selection.of(held);
         meaning = part.isPresent() ? Meaning.MOVE : Meaning.NOTHING;
     }
 
     private void choose(Part part, Hit hit, Spot spot) {
-        Part carrier = Handles.carrier(room(), part);
+        Part carrier = dragging.carrier(part);
         if (spot.adds()) {
             view.select(before.toggled(carrier));
         } else if (!before.has(carrier) || before.parts().size() == 1) {
@@ -92,10 +88,10 @@ final class ChooseTool extends Tool {
         }
     }
 
-    private void pressedOnFloor(Spot spot) {
+    private void pressedOnGround(Spot spot) {
         meaning = Meaning.FRAME;
         if (!spot.adds()) {
-            view.chooseNothing();
+            view.select(dragging.ground());
         }
     }
 
@@ -115,29 +111,14 @@ final class ChooseTool extends Tool {
     }
 
     private void move() {
-        Snapped rest = rest();
-        gesture.tryOut(Moves.by(room(), moving, dxM() + rest.dxM(), dyM() + rest.dyM()));
-    }
-
-    private double dxM() {
-        return at.xM() - from.xM();
-    }
-
-    private double dyM() {
-        return at.yM() - from.yM();
-    }
-
-    private Optional<Box> dragged() {
-        return Boxes.around(room(), moving).map(box -> box.moved(dxM(), dyM()));
-    }
-
-    private Snapped rest() {
-        return dragged().map(Resting.snap(view, moving, at)::box).orElse(new Snapped(0, 0, List.of()));
+        Dragging.Dragged now = dragging.dragged(moving, held, from, at);
+        dragged = now;
+        gesture.tryOut(now.attempt());
     }
 
     private void pull() {
         if (grip != null) {
-            gesture.tryOut(grip.pulled(room(), pulled()));
+            gesture.tryOut(grip.pulled(view.desk().room(), pulled()));
         }
     }
 
@@ -146,13 +127,11 @@ final class ChooseTool extends Tool {
     }
 
     private void frame() {
-        Selection inside = Selecting.touching(room(), framed());
-        view.select(
-                from.adds()
-                        ? Selection.of(Stream.concat(before.parts().stream(), inside.parts().stream())
-                                .distinct()
-                                .toList())
-                        : inside);
+        Selection inside = dragging.framed(framed());
+        Selection all = Selection.of(Stream.concat(before.parts().stream(), inside.parts().stream())
+                .distinct()
+                .toList());
+        view.select(from.adds() ? all : inside.isEmpty() ? dragging.ground() : inside);
     }
 
     private Box framed() {
@@ -167,42 +146,38 @@ final class ChooseTool extends Tool {
             }
             gesture.keep();
         }
-        meaning = Meaning.NOTHING;
-        isFar = false;
+        rest();
     }
 
     @Override
     boolean cancelled() {
         boolean was = meaning != Meaning.NOTHING && isFar;
         gesture.leave();
+        rest();
+        return was;
+    }
+
+    private void rest() {
         meaning = Meaning.NOTHING;
         isFar = false;
-        return was;
+        dragged = null;
     }
 
     @Override
     Sketch sketch() {
         if (!isFar) {
-            return new Sketch(
-                    Grip.of(view.desk().seen(), view.selection()).stream()
-                            .map(Grip::stroke)
-                            .toList(),
-                    Optional.empty());
+            return new Sketch(dragging.grips(true).stream().map(Grip::stroke).toList(), Optional.empty());
         }
         return switch (meaning) {
             case MOVE -> moved();
-            case PULL -> new Sketch(Resting.guides(pulled().guides()).toList(), gesture.note(at.xM(), at.yM()));
+            case PULL -> new Sketch(Resting.guides(pulled().guides()).toList(), gesture.note(at));
             case FRAME -> new Sketch(List.of(new Sketch.Choosing(Boxes.shape(framed()))), Optional.empty());
             case NOTHING -> Sketch.NOTHING;
         };
     }
 
     private Sketch moved() {
-        Snapped rest = rest();
-        Optional<Box> box = dragged().map(one -> one.moved(rest.dxM(), rest.dyM()));
-        Stream<Sketch.Stroke> ghost = box.stream()
-                .flatMap(one -> Stream.concat(
-                        Stream.of(new Sketch.Ghost(Boxes.shape(one))), Resting.clearances(view, one, moving)));
-        return new Sketch(Stream.concat(ghost, Resting.guides(rest.guides())).toList(), gesture.note(at.xM(), at.yM()));
+        Dragging.Dragged now = dragged;
+        return now == null ? Sketch.NOTHING : new Sketch(now.strokes(), gesture.note(at, now.says()));
     }
 }

@@ -1,8 +1,11 @@
 package lungfish.desktop;
 
+import static java.util.stream.Collectors.joining;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import lungfish.drawing.Sketch;
 import lungfish.edit.Attempt;
 import lungfish.edit.Refused;
@@ -45,11 +48,22 @@ final class Gesture {
     }
 
     /** What comes of it, beside the hand: how it changes the outlets and the headroom, or why it cannot be done. */
-    Optional<Sketch.Note> note(double xM, double yM) {
+    Optional<Sketch.Note> note(Spot at) {
+        return note(at, List.of());
+    }
+
+    /** The same, after figures of what is drawn or dragged. */
+    Optional<Sketch.Note> note(Spot at, List<String> figures) {
         return last.map(attempt -> attempt.refused()
-                        .map(refused -> new Sketch.Note(xM, yM, says(refused), true))
-                        .orElseGet(() -> new Sketch.Note(xM, yM, effect(), false)))
+                        .map(refused -> new Sketch.Note(at.xM(), at.yM(), says(refused), true))
+                        .orElseGet(() -> new Sketch.Note(at.xM(), at.yM(), told(figures), false)))
                 .filter(note -> !note.words().isEmpty());
+    }
+
+    private String told(List<String> figures) {
+        return Stream.concat(figures.stream(), Stream.of(effect()))
+                .filter(words -> !words.isEmpty())
+                .collect(joining(" · "));
     }
 
     private String says(Refused refused) {

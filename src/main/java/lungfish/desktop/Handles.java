@@ -47,7 +47,7 @@ final class Handles {
                                 ? Part.gangTap(new GangId(id))
                                 : Part.tap(new OutletId(id)));
             case LISTENER -> Optional.of(Part.listener());
-            case OUTLET, GANG, BLOWER, RUN, TANK, RACK -> of(hit.part());
+            case OUTLET, GANG, BLOWER, RUN, TANK, SHELF, RACK -> of(hit.part());
         };
     }
 

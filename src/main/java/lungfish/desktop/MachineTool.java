@@ -70,8 +70,7 @@ final class MachineTool extends Tool {
                     Stream<Sketch.Stroke> there = Stream.of(
                             new Sketch.Spot(rest.place().xM(), rest.place().yM()));
                     return new Sketch(
-                            Stream.concat(there, Resting.guides(rest.guides())).toList(),
-                            gesture.note(spot.xM(), spot.yM()));
+                            Stream.concat(there, Resting.guides(rest.guides())).toList(), gesture.note(spot));
                 })
                 .orElse(Sketch.NOTHING);
     }

@@ -18,7 +18,7 @@ final class PipeTool extends Tool {
     private final Gesture gesture;
     private final PipeOptions options;
     private final List<Point> corners = new ArrayList<>();
-    private Spot at = new Spot(0, 0, 0, false, false, 0);
+    private Spot at = Spot.NOWHERE;
 
     PipeTool(View view, PipeOptions options) {
         super(
@@ -116,6 +116,6 @@ final class PipeTool extends Tool {
                         .toList()),
                 new Sketch.Length(before.xM(), before.yM(), last.xM(), last.yM()));
         return new Sketch(
-                Stream.concat(strokes, Resting.guides(rest(at).guides())).toList(), gesture.note(at.xM(), at.yM()));
+                Stream.concat(strokes, Resting.guides(rest(at).guides())).toList(), gesture.note(at));
     }
 }

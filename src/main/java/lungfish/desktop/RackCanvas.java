@@ -2,7 +2,6 @@ package lungfish.desktop;
 
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import lungfish.drawing.HeightsPainter;
@@ -12,42 +11,68 @@ import lungfish.drawing.RackPainter;
 import lungfish.drawing.RackScene;
 import lungfish.drawing.RackSheet;
 import lungfish.drawing.RoomScene;
+import lungfish.drawing.SketchPainter;
 import lungfish.drawing.Viewport;
+import lungfish.edit.Attempt;
+import lungfish.edit.Part;
+import lungfish.edit.Selecting;
+import lungfish.edit.Selection;
 import lungfish.reason.PartId;
-import lungfish.room.RackId;
+import lungfish.room.Rack;
+import lungfish.room.Room;
 
-/** One rack from its front. Escape, or Backspace, leads back to the room. */
+/** One rack from its front. Escape with nothing going on, or Backspace, leads back to the room. */
 final class RackCanvas extends Canvas {
     private static final int MARGIN = 36;
     private static final int TITLE = 60;
     private static final int TITLE_LEFT = 20;
 
     private final transient Supplier<RoomScene> room;
-    private final RackId rack;
+    private final transient Front front;
+    private final transient Runnable back;
+    private final transient Runnable figures;
+    private transient Rectangle2D boundsM = new Rectangle2D.Double(0, 0, 1, 1);
 
-    RackCanvas(View view, Supplier<RoomScene> room, RackId rack, Runnable back) {
-        super(view);
+    /**
+     * A canvas of whichever rack the front is of.
+     *
+     * @param back leads back to the room
+     * @param figures leads to the fields of what is chosen
+     */
+    RackCanvas(View view, ToolBelt belt, Supplier<RoomScene> room, Front front, Runnable back, Runnable figures) {
+        super(view, belt);
         this.room = room;
-        this.rack = rack;
+        this.front = front;
+        this.back = back;
+        this.figures = figures;
         setName("rack");
-        getAccessibleContext().setAccessibleName("Front of " + view.names().of(rack.part()));
-        CanvasKeys.bindPanning(this);
-        CanvasKeys.bind(this, "RIGHT", () -> walk(1));
-        CanvasKeys.bind(this, "DOWN", () -> walk(1));
-        CanvasKeys.bind(this, "LEFT", () -> walk(-1));
-        CanvasKeys.bind(this, "UP", () -> walk(-1));
-        CanvasKeys.bind(this, "ESCAPE", back);
         CanvasKeys.bind(this, "BACK_SPACE", back);
-        view.follow(this, this::repaint);
+        CanvasKeys.bind(this, "ctrl DOWN", () -> choose(walk().flatMap(walk -> walk.into(view.selection()))));
+        CanvasKeys.bind(this, "ctrl UP", () -> choose(walk().map(walk -> walk.outOf(view.selection()))));
+        speak();
+        view.onChange(this::tell);
     }
 
-    boolean shows(RackId id) {
-        return rack.equals(id);
+    /** Another rack is open, or the room has changed. */
+    void tell() {
+        if (!view().desk().isTrying()) {
+            Rectangle2D now = scene().map(RackScene::boundsM).orElse(boundsM);
+            if (!now.equals(boundsM)) {
+                boundsM = now;
+                fit();
+            }
+        }
+        repaint();
+    }
+
+    @Override
+    String title() {
+        return "Front of " + front.rack().map(Rack::name).orElse("a rack");
     }
 
     /** Empty when an edit has taken the rack away meanwhile. */
     private Optional<RackScene> scene() {
-        return RackScene.of(room.get(), rack);
+        return front.id().flatMap(id -> RackScene.of(room.get(), id));
     }
 
     @Override
@@ -57,7 +82,7 @@ final class RackCanvas extends Canvas {
 
     @Override
     Rectangle2D boundsM() {
-        return scene().map(RackScene::boundsM).orElseGet(() -> new Rectangle2D.Double(0, 0, 1, 1));
+        return boundsM; // while the hand draws, the rack stays where it is under it
     }
 
     @Override
@@ -82,6 +107,7 @@ final class RackCanvas extends Canvas {
         RackPainter.paint(scene, viewport, view().marked(), look, g);
         double left = view().px(TITLE_LEFT);
         RackSheet.title(scene, new Rectangle2D.Double(left, view().px(4), getWidth() - 2 * left, 0), look, g);
+        SketchPainter.paint(tool().sketch(), new Rectangle2D.Double(0, 0, getWidth(), getHeight()), viewport, look, g);
     }
 
     @Override
@@ -90,17 +116,42 @@ final class RackCanvas extends Canvas {
     }
 
     @Override
-    void enter(Hit hit) {} // there is nothing deeper
+    void enter(Hit hit) {
+        figures.run();
+    }
 
-    /** From outlet to outlet of this rack. */
-    private void walk(int by) {
-        List<PartId> outlets = room.get().room().seats().stream()
-                .filter(seat -> seat.rack().id().equals(rack))
-                .map(seat -> seat.outlet().id().part())
-                .toList();
-        if (!outlets.isEmpty()) {
-            int at = view().chosen().map(outlets::indexOf).orElse(-1);
-            view().choose(outlets.get(at < 0 ? 0 : Math.floorMod(at + by, outlets.size())));
-        }
+    @Override
+    void enterChosen() {
+        figures.run();
+    }
+
+    @Override
+    void leave() {
+        back.run();
+    }
+
+    private Optional<FrontWalk> walk() {
+        return front.rack().map(FrontWalk::new);
+    }
+
+    @Override
+    void walk(int dx, int dy) {
+        choose(walk().flatMap(walk -> walk.next(view().selection(), dx, dy)));
+    }
+
+    private void choose(Optional<Part> part) {
+        part.map(Selection::of)
+                .flatMap(one -> Handles.named(one).stream().findFirst())
+                .ifPresent(this::leadTo);
+    }
+
+    @Override
+    Attempt nudged(Room now, Selection chosen, int dx, int dy, boolean finely) {
+        return FrontNudge.of(view(), front, chosen, dx, dy, finely);
+    }
+
+    @Override
+    Selection everything() {
+        return front.rack().map(Selecting::all).orElse(Selection.NONE);
     }
 }

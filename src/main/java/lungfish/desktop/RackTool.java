@@ -24,7 +24,7 @@ final class RackTool extends Tool {
     private final RackOptions options;
     private @Nullable SnappedPoint from;
     private @Nullable SnappedPoint to;
-    private Spot at = new Spot(0, 0, 0, false, false, 0);
+    private Spot at = Spot.NOWHERE;
 
     RackTool(View view, RackOptions options) {
         super("Rack", 'R', "Drag a rectangle, its back to a wall · a click puts down one of that size");
@@ -96,6 +96,6 @@ final class RackTool extends Tool {
                         Stream.of(new Sketch.Ghost(Boxes.shape(drawn))),
                         Resting.sides(drawn, OFF_PX_AS_REACH * at.reachM())));
         Stream<Sketch.Stroke> guides = Resting.guides(to == null ? List.of() : to.guides());
-        return new Sketch(Stream.concat(ghost, guides).toList(), gesture.note(at.xM(), at.yM()));
+        return new Sketch(Stream.concat(ghost, guides).toList(), gesture.note(at));
     }
 }

@@ -16,7 +16,10 @@ import lungfish.drawing.RoomScene;
 import lungfish.drawing.RulerPainter;
 import lungfish.drawing.SketchPainter;
 import lungfish.drawing.Viewport;
+import lungfish.edit.Attempt;
+import lungfish.edit.Moves;
 import lungfish.edit.Selecting;
+import lungfish.edit.Selection;
 import lungfish.reason.PartId;
 import lungfish.room.Rack;
 import lungfish.room.RackId;
@@ -32,33 +35,23 @@ final class RoomCanvas extends Canvas {
     private static final Graphics2D MEASURING = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
 
     private final transient Consumer<RackId> openRack;
-    private final transient ToolBelt belt;
-    private boolean isHandHeld;
     private final transient KeptPicture kept = new KeptPicture();
     private transient RoomScene scene;
     private transient Rectangle2D boundsM;
 
     RoomCanvas(View view, ToolBelt belt, Consumer<RackId> openRack) {
-        super(view);
-        this.belt = belt;
+        super(view, belt);
         this.openRack = openRack;
         this.scene = newScene();
         this.boundsM = scene.boundsM();
         setName("room");
-        getAccessibleContext().setAccessibleName("The room from above");
-        CanvasKeys.bindPanning(this);
-        CanvasKeys.bind(this, "RIGHT", () -> walk(1));
-        CanvasKeys.bind(this, "DOWN", () -> walk(1));
-        CanvasKeys.bind(this, "LEFT", () -> walk(-1));
-        CanvasKeys.bind(this, "UP", () -> walk(-1));
-        CanvasKeys.bind(this, "ENTER", this::finish);
-        CanvasKeys.bind(this, "ESCAPE", this::escape);
-        CanvasKeys.bind(this, "pressed SPACE", () -> isHandHeld = true);
-        CanvasKeys.bind(this, "released SPACE", () -> isHandHeld = false);
-        CanvasKeys.bindTools(this, belt);
-        CanvasKeys.bindNudging(this);
-        belt.onTake(this::repaint);
+        speak();
         view.onChange(this::tell);
+    }
+
+    @Override
+    String title() {
+        return "The room from above";
     }
 
     private void tell() {
@@ -81,30 +74,8 @@ final class RoomCanvas extends Canvas {
     }
 
     @Override
-    Optional<Tool> tool() {
-        return Optional.of(belt.inHand());
-    }
-
-    @Override
-    boolean isHandHeld() {
-        return isHandHeld;
-    }
-
-    /** With the choosing tool into the rack; with another, what is drawn is done. */
-    private void finish() {
-        if (belt.inHand().enters()) {
-            enterChosen();
-        } else {
-            belt.inHand().finished();
-            repaint();
-        }
-    }
-
-    private void escape() {
-        if (!belt.putDown()) {
-            view().chooseNothing();
-        }
-        repaint();
+    void leave() {
+        view().chooseNothing();
     }
 
     @Override
@@ -136,7 +107,7 @@ final class RoomCanvas extends Canvas {
         Graphics2D clipped = (Graphics2D) g.create();
         clipped.clip(drawnPx());
         RoomPainter.marks(scene, viewport, view().marked(), look, clipped);
-        SketchPainter.paint(belt.inHand().sketch(), drawnPx(), viewport, look, clipped);
+        SketchPainter.paint(tool().sketch(), drawnPx(), viewport, look, clipped);
         clipped.dispose();
     }
 
@@ -175,6 +146,7 @@ final class RoomCanvas extends Canvas {
         return scene.whereM(part);
     }
 
+    @Override
     void enterChosen() {
         view().chosen().flatMap(this::rackOf).ifPresent(openRack);
     }
@@ -186,14 +158,27 @@ final class RoomCanvas extends Canvas {
                 .map(Rack::id);
     }
 
+    @Override
+    Attempt nudged(Room room, Selection chosen, int dx, int dy, boolean finely) {
+        double stepM = finely ? Resting.fineM(view()) : Resting.gridM(view());
+        return Moves.by(room, Handles.carriers(room, chosen), dx * stepM, dy * stepM);
+    }
+
+    @Override
+    Selection everything() {
+        return Selecting.all(view().desk().room());
+    }
+
     /** From rack to rack, and on to the blowers, in the order drawn. */
-    private void walk(int by) {
+    @Override
+    void walk(int dx, int dy) {
         Room room = scene.room();
         List<PartId> stops = Stream.concat(
                         room.racks().stream().map(rack -> rack.id().part()),
                         room.blowers().stream().map(blower -> blower.id().part()))
                 .toList();
         if (!stops.isEmpty()) {
+            int by = dx + dy;
             int at = view().chosen().map(stops::indexOf).orElse(-1);
             int next = at < 0 ? (by > 0 ? 0 : stops.size() - 1) : Math.floorMod(at + by, stops.size());
             leadTo(stops.get(next));

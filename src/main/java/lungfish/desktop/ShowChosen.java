@@ -13,6 +13,6 @@ final class ShowChosen extends Act {
 
     @Override
     void act() {
-        window.below().showChosen();
+        window.showChosen();
     }
 }

@@ -8,9 +8,12 @@ package lungfish.desktop;
  * @param reachM how far beside it still counts
  * @param adds whether it adds to what is chosen (Shift)
  * @param isFree whether it keeps off grid and guides (Alt)
+ * @param copies whether what is dragged stays and a copy goes along (the menu key)
  * @param clicks how many in a row
  */
-record Spot(double xM, double yM, double reachM, boolean adds, boolean isFree, int clicks) {
+record Spot(double xM, double yM, double reachM, boolean adds, boolean isFree, boolean copies, int clicks) {
+    static final Spot NOWHERE = new Spot(0, 0, 0, false, false, false, 0);
+
     boolean isNear(double otherXM, double otherYM) {
         return Math.hypot(xM - otherXM, yM - otherYM) <= reachM;
     }

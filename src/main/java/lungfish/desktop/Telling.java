@@ -34,6 +34,7 @@ final class Telling {
         return switch (part.kind()) {
             case OUTLET -> outlet(part).orElseGet(() -> names.of(part));
             case RACK -> rack(part).orElseGet(() -> names.of(part));
+            case SHELF -> shelf(part).orElseGet(() -> names.of(part));
             case TANK -> tank(part).orElseGet(() -> names.of(part));
             case RUN -> run(part).orElseGet(() -> names.of(part));
             case ROOM ->
@@ -99,6 +100,19 @@ final class Telling {
                         count(rack.tanks().count(), "tank", "tanks"),
                         count(outlets, "outlet", "outlets"),
                         "Enter or double click: its front"));
+    }
+
+    private Optional<String> shelf(PartId part) {
+        return room.racks().stream()
+                .flatMap(rack -> rack.shelves().stream())
+                .filter(shelf -> shelf.id().part().equals(part))
+                .findFirst()
+                .map(shelf -> String.join(
+                        BETWEEN,
+                        List.of(
+                                names.of(part),
+                                quantities.show(shelf.heightM(), Dimension.DEPTH) + " above the floor",
+                                count(shelf.tanks().size(), "tank", "tanks"))));
     }
 
     private Optional<String> tank(PartId part) {

@@ -6,23 +6,48 @@ import java.util.Map;
 import java.util.Optional;
 import javax.swing.JComponent;
 
-/** The tools of the room, and the one in the hand. */
+/** The tools of one drawing, and the one in the hand. */
 final class ToolBelt {
     private final List<Tool> tools;
     private final Map<Tool, JComponent> options;
     private final List<Runnable> listeners = new ArrayList<>();
     private Tool inHand;
 
-    ToolBelt(View view) {
+    /**
+     * The first tool is in the hand, and comes back into it when another is put down.
+     *
+     * @param options what can be said about some of them
+     */
+    ToolBelt(List<Tool> tools, Map<Tool, JComponent> options) {
+        this.tools = List.copyOf(tools);
+        this.options = Map.copyOf(options);
+        this.inHand = tools.get(0);
+    }
+
+    /** For the room from above. */
+    static ToolBelt ofRoom(View view) {
         RackOptions racks = new RackOptions(view);
         PipeOptions pipes = new PipeOptions(view);
         MachineOptions machines = new MachineOptions();
+        Tool choose = new ChooseTool(
+                view,
+                new FloorDragging(view),
+                "Click chooses, Shift adds · drag moves or frames · double click opens a rack");
         Tool rack = new RackTool(view, racks);
         Tool pipe = new PipeTool(view, pipes);
         Tool machine = new MachineTool(view, machines);
-        this.tools = List.of(new ChooseTool(view), rack, pipe, machine, new WallTool(view), new MeasureTool(view));
-        this.options = Map.of(rack, racks, pipe, pipes, machine, machines);
-        this.inHand = tools.get(0);
+        return new ToolBelt(
+                List.of(choose, rack, pipe, machine, new WallTool(view), new MeasureTool(view)),
+                Map.of(rack, racks, pipe, pipes, machine, machines));
+    }
+
+    /** For the front of a rack. */
+    static ToolBelt ofRack(View view, Front front) {
+        Tool choose = new ChooseTool(
+                view,
+                new FrontDragging(view, front),
+                "Click chooses, Shift adds · drag moves, with " + Act.menuKeyWord() + " copies · Enter: exact figures");
+        return new ToolBelt(List.of(choose), Map.of());
     }
 
     List<Tool> tools() {
@@ -52,6 +77,15 @@ final class ToolBelt {
             return true;
         }
         return was;
+    }
+
+    /** Puts down whatever is in the hand. */
+    void putAllDown() {
+        if (inHand != tools.get(0)) {
+            take(tools.get(0));
+        } else {
+            inHand.cancelled();
+        }
     }
 
     /** Heard at once, and when another is taken. */

@@ -42,6 +42,10 @@ final class ToolStrip extends JPanel {
         return button;
     }
 
+    boolean isOf(ToolBelt that) {
+        return belt == that;
+    }
+
     private void tell() {
         buttons.forEach((tool, button) -> button.setSelected(tool == belt.inHand()));
     }

@@ -19,7 +19,7 @@ final class WallTool extends Tool {
     private final View view;
     private final Gesture gesture;
     private @Nullable Point from;
-    private Spot at = new Spot(0, 0, 0, false, false, 0);
+    private Spot at = Spot.NOWHERE;
 
     WallTool(View view) {
         super("Wall", 'W', "Drag an inner wall · a click at an outer wall puts a door there");
@@ -80,6 +80,6 @@ final class WallTool extends Tool {
                         new Point2D.Double(end.place().xM(), end.place().yM()))),
                 new Sketch.Length(
                         start.xM(), start.yM(), end.place().xM(), end.place().yM()));
-        return new Sketch(Stream.concat(wall, Resting.guides(end.guides())).toList(), gesture.note(at.xM(), at.yM()));
+        return new Sketch(Stream.concat(wall, Resting.guides(end.guides())).toList(), gesture.note(at));
     }
 }

@@ -40,7 +40,7 @@ final class WindowPane extends JPanel {
         this.files = new WindowFiles(desk, asking);
         this.closing = closing;
         this.side = new Side(view);
-        this.center = new Center(view, files, outlet -> side.ask(outlet, OutletColumn.SPARE));
+        this.center = new Center(view, files, this::showChosen, outlet -> side.ask(outlet, OutletColumn.SPARE));
         this.below = new Below(view, center::leadTo, side::ask);
         this.acts = Acts.of(this);
         Header header = new Header(this);
@@ -87,6 +87,11 @@ final class WindowPane extends JPanel {
 
     View view() {
         return view;
+    }
+
+    /** Leads to the fields of what is chosen. */
+    void showChosen() {
+        below.showChosen();
     }
 
     WindowFiles files() {

@@ -17,6 +17,7 @@ public record Hit(Kind kind, PartId part, double xM, double yM) {
         LISTENER,
         RUN,
         TANK,
+        SHELF,
         RACK
     }
 }

@@ -10,7 +10,6 @@ import lungfish.room.Tank;
 
 /** Paints a rack from its front, to scale: shelves, tanks with their water, and the devices at their true depth. */
 public final class RackPainter {
-    private static final double BOARD_M = 0.03;
     private static final double POST_M = 0.04;
     private static final double NARROW_PX = 64;
 
@@ -58,7 +57,8 @@ public final class RackPainter {
         post(0, top);
         post(rack.widthM() - POST_M, top);
         for (Shelf shelf : rack.shelves()) {
-            box(new Rectangle2D.Double(0, -shelf.heightM(), rack.widthM(), BOARD_M));
+            box(scene.boardM(shelf));
+            Marks.around(shelf.id().part(), ink.view().px(scene.boardM(shelf)), marked, ink);
         }
     }
 
@@ -135,7 +135,7 @@ public final class RackPainter {
     /** Where one tank of a shelf is narrow, all have their names under the board. */
     private void nameBelow(Tank tank, Rectangle2D water) {
         Font font = ink.type().drawing();
-        double baseline = water.getMaxY() + ink.view().lengthPx(BOARD_M) + ink.px(13);
+        double baseline = water.getMaxY() + ink.view().lengthPx(RackScene.BOARD_M) + ink.px(13);
         String name = ink.fitting(tank.name(), water.getWidth(), font);
         double wide = ink.width(name, font);
         double left = ink.view().xPx(POST_M) + ink.px(3); // between the posts

@@ -18,6 +18,8 @@ import lungfish.room.Tank;
  */
 public final class RackScene {
     private static final double ABOVE_TOP_M = 0.12;
+    /** How thick a board is drawn. */
+    static final double BOARD_M = 0.03;
 
     private final Rack rack;
     private final List<FrontOutlet> outlets;
@@ -71,6 +73,11 @@ public final class RackScene {
         return outlets;
     }
 
+    /** The board of a shelf. */
+    Rectangle2D boardM(Shelf shelf) {
+        return new Rectangle2D.Double(0, -shelf.heightM(), rack.widthM(), BOARD_M);
+    }
+
     /** Outside box of a tank. */
     static Rectangle2D glassM(Shelf shelf, Tank tank) {
         double high = tank.outside().heightM();
@@ -89,14 +96,22 @@ public final class RackScene {
         return new Rectangle2D.Double(0, -(top + ABOVE_TOP_M), rack.widthM(), top + ABOVE_TOP_M);
     }
 
-    /** Where an outlet's device, a tank or the rack itself lies in this view; empty for what is not in it. */
+    /** Where an outlet's device, a tank, a shelf or the rack itself lies in this view; empty for what is not in it. */
     public Optional<Rectangle2D> whereM(PartId part) {
         return outlets.stream()
                 .filter(each -> each.outlet().part().equals(part))
                 .findFirst()
                 .<Rectangle2D>map(each -> new Rectangle2D.Double(each.xM(), each.releaseYM(), 0, 0))
                 .or(() -> glassOf(part))
+                .or(() -> boardOf(part))
                 .or(() -> Optional.of(boundsM()).filter(all -> rack.id().part().equals(part)));
+    }
+
+    private Optional<Rectangle2D> boardOf(PartId part) {
+        return rack.shelves().stream()
+                .filter(shelf -> shelf.id().part().equals(part))
+                .map(this::boardM)
+                .findFirst();
     }
 
     private Optional<Rectangle2D> glassOf(PartId part) {
@@ -118,7 +133,7 @@ public final class RackScene {
                 .findFirst()
                 .map(each -> new Hit(Hit.Kind.OUTLET, each.outlet().part(), xM, yM))
                 .or(() -> tankAt(xM, yM))
-                .or(() -> rackAt(xM, yM));
+                .or(() -> shelfAt(xM, yM, reachM));
     }
 
     private Optional<Hit> tankAt(double xM, double yM) {
@@ -129,9 +144,10 @@ public final class RackScene {
                 .map(tank -> new Hit(Hit.Kind.TANK, tank.id().part(), xM, yM));
     }
 
-    private Optional<Hit> rackAt(double xM, double yM) {
-        return boundsM().contains(xM, yM)
-                ? Optional.of(new Hit(Hit.Kind.RACK, rack.id().part(), xM, yM))
-                : Optional.empty();
+    private Optional<Hit> shelfAt(double xM, double yM, double reachM) {
+        return rack.shelves().stream()
+                .filter(shelf -> Marks.outset(boardM(shelf), reachM / 2).contains(xM, yM))
+                .findFirst()
+                .map(shelf -> new Hit(Hit.Kind.SHELF, shelf.id().part(), xM, yM));
     }
 }

@@ -51,12 +51,7 @@ final class Copier {
     Rack rack(Rack rack) {
         String id = rackIds.letter();
         List<Shelf> shelves = new ArrayList<>();
-        for (Shelf shelf : rack.shelves()) {
-            String shelfId = shelfIds.numbered(id);
-            List<Tank> tanks =
-                    shelf.tanks().stream().map(tank -> tank(tank, shelfId)).toList();
-            shelves.add(new Shelf(new ShelfId(shelfId), shelf.heightM(), tanks));
-        }
+        rack.shelves().forEach(shelf -> shelves.add(shelf(shelf, id, shelf.heightM())));
         return new Rack(
                 new RackId(id),
                 name(rack.name(), rack.id().text(), id, rackNames),
@@ -68,6 +63,13 @@ final class Copier {
                 rack.depthM(),
                 rack.ownMassKg(),
                 shelves);
+    }
+
+    /** A copy for a rack, at a height of its own. */
+    Shelf shelf(Shelf shelf, String rack, double heightM) {
+        String id = shelfIds.numbered(rack);
+        List<Tank> tanks = shelf.tanks().stream().map(tank -> tank(tank, id)).toList();
+        return new Shelf(new ShelfId(id), heightM, tanks);
     }
 
     /** A copy for a shelf; it may stand on another one than its model. */

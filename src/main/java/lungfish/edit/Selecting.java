@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import lungfish.room.Outlet;
 import lungfish.room.Rack;
 import lungfish.room.Room;
@@ -133,7 +134,10 @@ public final class Selecting {
                 .toList());
     }
 
-    /** What an edit brought: racks, pipes and machines that were not there before; where there are none, tanks; else outlets. */
+    /**
+     * What an edit brought: racks, pipes and machines that were not there before; where there are none, shelves; else tanks;
+     * else outlets.
+     */
     public static Selection added(Room before, Room after) {
         List<Part> old = Parts.onFloor(before);
         List<Part> floor = Parts.onFloor(after).stream()
@@ -142,8 +146,12 @@ public final class Selecting {
         if (!floor.isEmpty()) {
             return Selection.of(floor);
         }
-        List<Part> tanks = fresh(before, after, Part.Kind.TANK);
-        return Selection.of(tanks.isEmpty() ? fresh(before, after, Part.Kind.OUTLET) : tanks);
+        return Stream.of(Part.Kind.SHELF, Part.Kind.TANK, Part.Kind.OUTLET)
+                .map(kind -> fresh(before, after, kind))
+                .filter(parts -> !parts.isEmpty())
+                .findFirst()
+                .map(Selection::of)
+                .orElse(Selection.NONE);
     }
 
     private static List<Part> fresh(Room before, Room after, Part.Kind kind) {

@@ -50,8 +50,12 @@ public final class ShelfEdits {
 
     private static Rack with(Room room, Rack rack, double heightM) {
         String id = Fresh.shelves(room).numbered(rack.id().text());
+        return with(rack, new Shelf(new ShelfId(id), heightM, List.of()));
+    }
+
+    static Rack with(Rack rack, Shelf shelf) {
         List<Shelf> shelves = new ArrayList<>(rack.shelves());
-        shelves.add(new Shelf(new ShelfId(id), heightM, List.of()));
+        shelves.add(shelf);
         return rising(rack, shelves);
     }
 

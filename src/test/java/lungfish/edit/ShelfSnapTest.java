@@ -5,7 +5,9 @@ import static lungfish.room.Rooms.aRoom;
 import static lungfish.room.Rooms.aTank;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import lungfish.room.Rack;
 import lungfish.room.TankId;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,8 +33,9 @@ final class ShelfSnapTest {
         0.12, 0.1, tank 2
         0.5, 0.5, ''""")
     void aTankRestsAtEndsAndNeighbours(double xM, double restM, String at) {
-        ShelfSnap rest = ShelfSnap.at(RACK, RACK.shelves().get(0), new TankId("1"), 0.6, xM, 0.03);
+        ShelfSnap rest = ShelfSnap.at(
+                RACK, RACK.shelves().get(0), List.of(new TankId("1")), 0.6, xM, 0.03, OptionalDouble.empty());
         assertThat(rest.xM()).isEqualTo(restM);
-        assertThat(rest.words()).isEqualTo(at.isEmpty() ? Optional.empty() : Optional.of(at));
+        assertThat(rest.why().map(Stop::words)).isEqualTo(at.isEmpty() ? Optional.empty() : Optional.of(at));
     }
 }
