@@ -11,7 +11,6 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import lungfish.drawing.Palette;
-import lungfish.reason.PartId;
 import lungfish.room.OutletId;
 import net.miginfocom.swing.MigLayout;
 
@@ -98,16 +97,26 @@ final class CanvasHead extends JPanel {
     }
 
     void tell() {
-        telling.setText(
-                view.said().orElseGet(() -> told().map(new Telling(view)::of).orElseGet(this::hint)));
+        telling.setText(view.said().orElseGet(() -> told().orElseGet(this::hint)));
         telling.inked(ink());
         telling.setToolTipText(telling.getText());
         why.setVisible(view.chosenOutlet().isPresent());
     }
 
     /** What to tell of; with a drawing tool in the hand the hint matters more than what is chosen. */
-    private Optional<PartId> told() {
-        return tool().enters() ? view.marked().hovered().or(view::chosen) : Optional.empty();
+    private Optional<String> told() {
+        return tool().enters() ? pointedAt().or(this::chosen) : Optional.empty();
+    }
+
+    private Optional<String> pointedAt() {
+        return view.pointed()
+                .flatMap(new SmallTelling(view)::of)
+                .or(() -> view.marked().hovered().map(new Telling(view)::of));
+    }
+
+    private Optional<String> chosen() {
+        return view.selection().lead().flatMap(new SmallTelling(view)::of).or(() -> view.chosen()
+                .map(new Telling(view)::of));
     }
 
     private Tool tool() {

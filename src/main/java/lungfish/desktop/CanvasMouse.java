@@ -28,7 +28,7 @@ final class CanvasMouse extends MouseAdapter {
     public void mouseMoved(MouseEvent event) {
         Optional<Hit> hit = canvas.hit(event.getPoint());
         canvas.setCursor(canvas.tool().cursor(hit));
-        view.hover(hit.map(Hit::part));
+        view.point(hit);
         canvas.tool().moved(spot(event));
         canvas.repaint();
     }
@@ -47,7 +47,9 @@ final class CanvasMouse extends MouseAdapter {
 
     @Override
     public void mouseExited(MouseEvent event) {
-        view.hover(Optional.empty());
+        view.point(Optional.empty());
+        canvas.tool().left();
+        canvas.repaint();
     }
 
     @Override

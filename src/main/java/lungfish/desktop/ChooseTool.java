@@ -9,8 +9,6 @@ import lungfish.drawing.Sketch;
 import lungfish.edit.Box;
 import lungfish.edit.Part;
 import lungfish.edit.Selection;
-import lungfish.edit.SnappedPoint;
-import lungfish.room.Point;
 import org.jspecify.annotations.Nullable;
 
 /** Click chooses; a drag moves what is chosen, pulls a corner, or frames what is to be chosen. */
@@ -54,20 +52,33 @@ final class ChooseTool extends Tool {
     }
 
     @Override
+    void moved(Spot spot) {
+        at = spot;
+    }
+
+    @Override
     void pressed(Spot spot, Optional<Hit> under) {
         from = spot;
         at = spot;
         isFar = false;
         before = view.selection();
-        grip = dragging.grips(false).stream()
+        grip = dragging.grips(false, at).stream()
                 .filter(each -> spot.isNear(each.xM(), each.yM()))
                 .findFirst()
                 .orElse(null);
         if (grip != null) {
-            meaning = Meaning.PULL;
+            pressedOn(grip);
             return;
         }
         under.ifPresentOrElse(hit -> pressedOn(hit, spot), () -> pressedOnGround(spot));
+    }
+
+    /** One of several chosen corners takes the others along. */
+    private void pressedOn(Grip pulled) {
+        boolean isOfMany = before.parts().size() > 1 && before.has(pulled.moves());
+        moving = before;
+        held = pulled.moves();
+        meaning = isOfMany ? Meaning.MOVE : Meaning.PULL;
     }
 
     private void pressedOn(Hit hit, Spot spot) {
@@ -117,13 +128,11 @@ final class ChooseTool extends Tool {
     }
 
     private void pull() {
-        if (grip != null) {
-            gesture.tryOut(grip.pulled(view.desk().room(), pulled()));
-        }
+        pulling().ifPresent(pulling -> gesture.tryOut(pulling.attempt(at)));
     }
 
-    private SnappedPoint pulled() {
-        return Resting.snap(view, view.selection(), at).point(new Point(at.xM(), at.yM(), 0));
+    private Optional<Pulling> pulling() {
+        return Optional.ofNullable(grip).map(pulled -> new Pulling(view, pulled));
     }
 
     private void frame() {
@@ -145,8 +154,18 @@ final class ChooseTool extends Tool {
                 view.select(moving);
             }
             gesture.keep();
+        } else if (grip != null && !isFar) {
+            chooseCorner(grip, spot);
         }
         rest();
+    }
+
+    /** A click on a corner of a pipe chooses it: it can be deleted, nudged, or placed by typing. */
+    private void chooseCorner(Grip clicked, Spot spot) {
+        if (clicked.moves().kind() == Part.Kind.CORNER) {
+            boolean adds = spot.adds() && before.isOnly(Part.Kind.CORNER);
+            view.select(adds ? before.toggled(clicked.moves()) : Selection.of(clicked.moves()));
+        }
     }
 
     @Override
@@ -166,14 +185,20 @@ final class ChooseTool extends Tool {
     @Override
     Sketch sketch() {
         if (!isFar) {
-            return new Sketch(dragging.grips(true).stream().map(Grip::stroke).toList(), Optional.empty());
+            return new Sketch(
+                    dragging.grips(true, at).stream().map(Grip::stroke).toList(), Optional.empty());
         }
         return switch (meaning) {
             case MOVE -> moved();
-            case PULL -> new Sketch(Resting.guides(pulled().guides()).toList(), gesture.note(at));
+            case PULL -> pulled();
             case FRAME -> new Sketch(List.of(new Sketch.Choosing(Boxes.shape(framed()))), Optional.empty());
             case NOTHING -> Sketch.NOTHING;
         };
+    }
+
+    private Sketch pulled() {
+        return new Sketch(
+                pulling().stream().flatMap(pulling -> pulling.strokes(at)).toList(), gesture.note(at));
     }
 
     private Sketch moved() {

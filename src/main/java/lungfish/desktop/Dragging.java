@@ -12,8 +12,12 @@ interface Dragging {
     /** What a drag from a part takes along. */
     Part carrier(Part part);
 
-    /** Where what is chosen is pulled into another shape, in the room as it is seen or as it is kept. */
-    List<Grip> grips(boolean seen);
+    /**
+     * Where what is chosen is pulled into another shape, in the room as it is seen or as it is kept.
+     *
+     * @param at where the hand is: grips keep apart by its reach
+     */
+    List<Grip> grips(boolean seen, Spot at);
 
     /** What is chosen by a click on nothing. */
     Selection ground();

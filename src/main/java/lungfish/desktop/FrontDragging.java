@@ -39,7 +39,7 @@ final class FrontDragging implements Dragging {
     }
 
     @Override
-    public List<Grip> grips(boolean seen) {
+    public List<Grip> grips(boolean seen, Spot at) {
         return List.of();
     }
 

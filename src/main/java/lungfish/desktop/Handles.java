@@ -47,6 +47,9 @@ final class Handles {
                                 ? Part.gangTap(new GangId(id))
                                 : Part.tap(new OutletId(id)));
             case LISTENER -> Optional.of(Part.listener());
+            case FITTING -> Optional.of(Part.fitting(new RunId(id), hit.number()));
+            case DOOR -> Optional.of(Part.door(hit.number()));
+            case WALL -> Optional.of(Part.wall(hit.number()));
             case OUTLET, GANG, BLOWER, RUN, TANK, SHELF, RACK -> of(hit.part());
         };
     }
@@ -70,7 +73,22 @@ final class Handles {
 
     /** What a drawing frames as chosen. */
     static Set<PartId> named(Selection selection) {
-        return selection.parts().stream().map(Handles::named).collect(toCollection(LinkedHashSet::new));
+        return selection.parts().stream()
+                .flatMap(part -> framed(part).stream())
+                .collect(toCollection(LinkedHashSet::new));
+    }
+
+    /** What a drawing frames of what is pointed at. */
+    static Optional<PartId> framed(Hit hit) {
+        return of(hit).map(Handles::framed).orElse(Optional.of(hit.part()));
+    }
+
+    /** What a drawing frames of a part that is pointed at: of a small thing nothing but itself, which {@link SmallMarks} does. */
+    static Optional<PartId> framed(Part part) {
+        return switch (part.kind()) {
+            case FITTING, CORNER, FEED, DOOR, WALL, LISTENER -> Optional.empty();
+            default -> Optional.of(named(part));
+        };
     }
 
     private static PartId named(Part part) {

@@ -35,6 +35,13 @@ final class MachineTool extends Tool {
     }
 
     @Override
+    void left() {
+        if (!gesture.isGoingOn()) {
+            at = Optional.empty();
+        }
+    }
+
+    @Override
     void pressed(Spot spot, Optional<Hit> under) {
         at = Optional.of(spot);
         Point rest = rest(spot).place();

@@ -9,6 +9,7 @@ import lungfish.drawing.Hit;
 import lungfish.drawing.Sketch;
 import lungfish.edit.PipeDrawing;
 import lungfish.edit.Selection;
+import lungfish.edit.Snap;
 import lungfish.edit.SnappedPoint;
 import lungfish.room.Point;
 
@@ -32,7 +33,8 @@ final class PipeTool extends Tool {
 
     private SnappedPoint rest(Spot spot) {
         Point there = new Point(spot.xM(), spot.yM(), options.heightM());
-        return Resting.snap(view, Selection.NONE, spot).next(corners, there);
+        Snap snap = Resting.snap(view, Selection.NONE, spot);
+        return snap.clipped(options.chosenSize()).next(corners, there);
     }
 
     @Override

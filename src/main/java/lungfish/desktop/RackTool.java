@@ -34,7 +34,8 @@ final class RackTool extends Tool {
     }
 
     private SnappedPoint rest(Spot spot) {
-        return Resting.snap(view, Selection.NONE, spot).ground(new Point(spot.xM(), spot.yM(), 0));
+        Spot inside = Resting.within(view.desk().room(), spot);
+        return Resting.snap(view, Selection.NONE, inside).ground(new Point(inside.xM(), inside.yM(), 0));
     }
 
     @Override
@@ -55,7 +56,7 @@ final class RackTool extends Tool {
         RackTemplate template = options.template();
         return box().filter(drawn -> drawn.spanXM() > at.reachM() && drawn.spanYM() > at.reachM())
                 .map(drawn -> RackDrawing.draw(view.desk().room(), template, drawn, options.sizes()))
-                .orElseGet(() -> RackDrawing.add(view.desk().room(), template, at.xM(), at.yM(), Rack.Turn.NONE));
+                .orElseGet(() -> RackDrawing.addWithin(view.desk().room(), template, at.xM(), at.yM(), Rack.Turn.NONE));
     }
 
     private Optional<Box> box() {

@@ -9,6 +9,9 @@ import lungfish.edit.Clearance;
 import lungfish.edit.Guide;
 import lungfish.edit.Selection;
 import lungfish.edit.Snap;
+import lungfish.room.Point;
+import lungfish.room.Room;
+import lungfish.room.Run;
 
 /** How what is drawn comes to rest at walls, racks, pipes and grid, and how that is painted. */
 final class Resting {
@@ -38,6 +41,18 @@ final class Resting {
                 : new Snap(view.desk().room(), moving, OptionalDouble.of(gridM(view)), spot.reachM());
     }
 
+    /** The same for pipe of a size, which hangs in clips off the walls. */
+    static Snap clipped(View view, Snap snap, String size) {
+        return view.desk().shared().catalogue().pipe(size).map(snap::clipped).orElse(snap);
+    }
+
+    /** Within the outer walls: what is drawn beyond them ends at them. */
+    static Spot within(Room room, Spot spot) {
+        return spot.at(
+                Math.max(0, Math.min(spot.xM(), room.shell().lengthM())),
+                Math.max(0, Math.min(spot.yM(), room.shell().widthM())));
+    }
+
     /** The grid needs no line: everything lies on it. */
     static Stream<Sketch.Stroke> guides(List<Guide> guides) {
         return guides.stream()
@@ -57,5 +72,24 @@ final class Resting {
         return Stream.of(
                 new Sketch.Length(box.fromXM(), box.fromYM() - offM, box.toXM(), box.fromYM() - offM),
                 new Sketch.Length(box.fromXM() - offM, box.fromYM(), box.fromXM() - offM, box.toYM()));
+    }
+
+    /** How far a place on a run is from the corners on both sides of it, seen from above. */
+    static Stream<Sketch.Stroke> alongLeg(Run run, double atM) {
+        List<Point> corners = run.corners();
+        Point at = run.at(atM);
+        double before = 0;
+        for (int i = 1; i < corners.size(); i++) {
+            double leg = corners.get(i - 1).distanceM(corners.get(i));
+            if (atM <= before + leg || i == corners.size() - 1) {
+                return Stream.of(length(corners.get(i - 1), at), length(at, corners.get(i)));
+            }
+            before += leg;
+        }
+        return Stream.empty();
+    }
+
+    private static Sketch.Stroke length(Point from, Point to) {
+        return new Sketch.Length(from.xM(), from.yM(), to.xM(), to.yM());
     }
 }

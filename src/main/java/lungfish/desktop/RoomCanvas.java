@@ -14,6 +14,7 @@ import lungfish.drawing.Look;
 import lungfish.drawing.RoomPainter;
 import lungfish.drawing.RoomScene;
 import lungfish.drawing.RulerPainter;
+import lungfish.drawing.Sketch;
 import lungfish.drawing.SketchPainter;
 import lungfish.drawing.Viewport;
 import lungfish.edit.Attempt;
@@ -107,8 +108,14 @@ final class RoomCanvas extends Canvas {
         Graphics2D clipped = (Graphics2D) g.create();
         clipped.clip(drawnPx());
         RoomPainter.marks(scene, viewport, view().marked(), look, clipped);
+        SketchPainter.paint(smallMarks(), drawnPx(), viewport, look, clipped);
         SketchPainter.paint(tool().sketch(), drawnPx(), viewport, look, clipped);
         clipped.dispose();
+    }
+
+    private Sketch smallMarks() {
+        SmallMarks marks = new SmallMarks(scene.room());
+        return new Sketch(marks.of(view().selection(), view().pointed()).toList(), Optional.empty());
     }
 
     /** Where the room is drawn, above the legend. */

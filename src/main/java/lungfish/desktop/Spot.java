@@ -14,6 +14,16 @@ package lungfish.desktop;
 record Spot(double xM, double yM, double reachM, boolean adds, boolean isFree, boolean copies, int clicks) {
     static final Spot NOWHERE = new Spot(0, 0, 0, false, false, false, 0);
 
+    /** The same, drawn to a pipe from twice as far, and whether or not it keeps off guides. */
+    Spot reachingPipe() {
+        return new Spot(xM, yM, 2 * reachM, adds, false, copies, clicks);
+    }
+
+    /** The same hand elsewhere. */
+    Spot at(double otherXM, double otherYM) {
+        return new Spot(otherXM, otherYM, reachM, adds, isFree, copies, clicks);
+    }
+
     boolean isNear(double otherXM, double otherYM) {
         return Math.hypot(xM - otherXM, yM - otherYM) <= reachM;
     }

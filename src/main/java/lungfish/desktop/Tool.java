@@ -50,6 +50,9 @@ abstract class Tool {
     /** Moved with no button down. */
     void moved(Spot spot) {}
 
+    /** The pointer has gone from the drawing: what it would have put down is not shown any longer. */
+    void left() {}
+
     /** Enter: what has been drawn so far is what is meant. */
     void finished() {}
 

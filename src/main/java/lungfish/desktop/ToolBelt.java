@@ -28,6 +28,7 @@ final class ToolBelt {
     static ToolBelt ofRoom(View view) {
         RackOptions racks = new RackOptions(view);
         PipeOptions pipes = new PipeOptions(view);
+        FittingOptions fittings = new FittingOptions(view);
         MachineOptions machines = new MachineOptions();
         Tool choose = new ChooseTool(
                 view,
@@ -35,10 +36,11 @@ final class ToolBelt {
                 "Click chooses, Shift adds · drag moves or frames · double click opens a rack");
         Tool rack = new RackTool(view, racks);
         Tool pipe = new PipeTool(view, pipes);
+        Tool fitting = new FittingTool(view, fittings);
         Tool machine = new MachineTool(view, machines);
         return new ToolBelt(
-                List.of(choose, rack, pipe, machine, new WallTool(view), new MeasureTool(view)),
-                Map.of(rack, racks, pipe, pipes, machine, machines));
+                List.of(choose, rack, pipe, fitting, machine, new WallTool(view), new MeasureTool(view)),
+                Map.of(rack, racks, pipe, pipes, fitting, fittings, machine, machines));
     }
 
     /** For the front of a rack. */

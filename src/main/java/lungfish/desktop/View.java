@@ -10,12 +10,14 @@ import java.util.function.BiFunction;
 import lungfish.desk.Desk;
 import lungfish.desk.Listener;
 import lungfish.desk.Trouble;
+import lungfish.drawing.Hit;
 import lungfish.drawing.Look;
 import lungfish.drawing.Marked;
 import lungfish.drawing.Shown;
 import lungfish.edit.Attempt;
 import lungfish.edit.Clip;
 import lungfish.edit.Edit;
+import lungfish.edit.Part;
 import lungfish.edit.Selecting;
 import lungfish.edit.Selection;
 import lungfish.plan.Plan;
@@ -49,6 +51,7 @@ final class View {
     private final List<Runnable> markListeners = new ArrayList<>();
     private Marked marked = Marked.NOTHING;
     private Selection selection = Selection.NONE;
+    private Optional<Part> pointed = Optional.empty();
     private Optional<String> said = Optional.empty();
     private @Nullable Clip clip;
     private Shown shown = Shown.AS_IT_SHOULD_BE_SET;
@@ -169,7 +172,7 @@ final class View {
 
     void choose(PartId part) {
         selection = Handles.of(part).map(Selection::of).orElse(Selection.NONE);
-        mark(new Marked(Set.of(part), marked.hovered()));
+        mark(new Marked(Set.of(part), marked.hovered()), false);
     }
 
     void chooseNothing() {
@@ -182,8 +185,9 @@ final class View {
     }
 
     void select(Selection those) {
+        boolean isOther = !selection.equals(those);
         selection = those;
-        mark(new Marked(Handles.named(those), marked.hovered()));
+        mark(new Marked(Handles.named(those), marked.hovered()), isOther);
     }
 
     /** Does something to what is chosen, and chooses what is new; or tells why it cannot be done. */
@@ -230,12 +234,20 @@ final class View {
         }
     }
 
-    void hover(Optional<PartId> part) {
-        mark(new Marked(marked.chosen(), part));
+    /** What the pointer is on. */
+    void point(Optional<Hit> hit) {
+        Optional<Part> before = pointed;
+        pointed = hit.flatMap(Handles::of);
+        mark(new Marked(marked.chosen(), hit.flatMap(Handles::framed)), !pointed.equals(before));
     }
 
-    private void mark(Marked those) {
-        if (!those.equals(marked)) {
+    /** The thing that the pointer is on. */
+    Optional<Part> pointed() {
+        return pointed;
+    }
+
+    private void mark(Marked those, boolean isOther) {
+        if (isOther || !those.equals(marked)) {
             marked = those;
             said = Optional.empty();
             List.copyOf(markListeners).forEach(Runnable::run);

@@ -28,7 +28,8 @@ final class WallTool extends Tool {
     }
 
     private SnappedPoint rest(List<Point> drawn, Spot spot) {
-        return Resting.snap(view, Selection.NONE, spot).ground(drawn, new Point(spot.xM(), spot.yM(), 0));
+        Spot inside = Resting.within(view.desk().room(), spot);
+        return Resting.snap(view, Selection.NONE, inside).ground(drawn, new Point(inside.xM(), inside.yM(), 0));
     }
 
     @Override

@@ -63,7 +63,7 @@ final class FloorPainter {
 
     /** A gap in the wall, the open leaf, and the arc that it swings through, into the room. */
     private void door(Shell.Door door) {
-        boolean inSideWall = isInSideWall(door);
+        boolean inSideWall = isInSideWall(door, shell);
         boolean far = inSideWall ? door.xM() > shell.lengthM() / 2 : door.yM() > shell.widthM() / 2;
         double x = ink.view().xPx(door.xM());
         double y = ink.view().yPx(door.yM());
@@ -83,7 +83,13 @@ final class FloorPainter {
                 1);
     }
 
-    private boolean isInSideWall(Shell.Door door) {
+    /** Where the wall is open. */
+    static Rectangle2D gapM(Shell.Door door, Shell shell) {
+        boolean side = isInSideWall(door, shell);
+        return new Rectangle2D.Double(door.xM(), door.yM(), side ? 0 : door.widthM(), side ? door.widthM() : 0);
+    }
+
+    private static boolean isInSideWall(Shell.Door door, Shell shell) {
         double toSides = Math.min(Math.abs(door.xM()), Math.abs(door.xM() - shell.lengthM()));
         double toEnds = Math.min(Math.abs(door.yM()), Math.abs(door.yM() - shell.widthM()));
         return toSides < toEnds;

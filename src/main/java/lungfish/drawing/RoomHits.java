@@ -2,15 +2,20 @@ package lungfish.drawing;
 
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import lungfish.drawing.SceneParts.FittingPart;
 import lungfish.drawing.SceneParts.TankPart;
+import lungfish.drawing.SceneParts.TapPart;
 import lungfish.reason.PartId;
 import lungfish.room.Point;
 import lungfish.room.Run;
+import lungfish.room.Shell;
 
 /** Finds what is at one point of a scene. */
 final class RoomHits {
@@ -27,7 +32,7 @@ final class RoomHits {
     }
 
     Optional<Hit> first() {
-        return Stream.of(outlet(), tap(), gang(), blower(), listener(), run(), tank(), rack())
+        return Stream.of(outlet(), onPipe(), gang(), blower(), listener(), run(), tank(), rack(), door(), wall())
                 .flatMap(Optional::stream)
                 .findFirst();
     }
@@ -37,9 +42,14 @@ final class RoomHits {
                 .map(part -> hit(Hit.Kind.OUTLET, part.part()));
     }
 
-    private Optional<Hit> tap() {
-        return nearest(scene.taps(), part -> away(part.xM(), part.yM()))
-                .map(part -> hit(Hit.Kind.TAP, part.hangs().get(0)));
+    /** The nearer of a tap and a fitting. */
+    private Optional<Hit> onPipe() {
+        Optional<TapPart> tap = nearest(scene.taps(), part -> away(part.xM(), part.yM()));
+        Optional<FittingPart> fitting = nearest(scene.fittings(), part -> away(part.xM(), part.yM()));
+        double toTap = tap.map(part -> away(part.xM(), part.yM())).orElse(Double.POSITIVE_INFINITY);
+        return fitting.filter(part -> away(part.xM(), part.yM()) <= toTap)
+                .map(part -> hit(Hit.Kind.FITTING, part.run().id().part(), part.number()))
+                .or(() -> tap.map(part -> hit(Hit.Kind.TAP, part.hangs().get(0))));
     }
 
     private Optional<Hit> gang() {
@@ -80,8 +90,35 @@ final class RoomHits {
                 .map(rack -> hit(Hit.Kind.RACK, rack.rack().id().part()));
     }
 
+    private Optional<Hit> door() {
+        List<Shell.Door> doors = scene.room().shell().doors();
+        return nearest(numbers(doors), i -> awayFromDoor(doors.get(i))).map(i -> hit(Hit.Kind.DOOR, PartId.ROOM, i));
+    }
+
+    private double awayFromDoor(Shell.Door door) {
+        Rectangle2D gap = FloorPainter.gapM(door, scene.room().shell());
+        return Line2D.ptSegDist(gap.getX(), gap.getY(), gap.getMaxX(), gap.getMaxY(), xM, yM);
+    }
+
+    private Optional<Hit> wall() {
+        List<Shell.Wall> walls = scene.room().shell().walls();
+        return nearest(numbers(walls), i -> awayFromWall(walls.get(i))).map(i -> hit(Hit.Kind.WALL, PartId.ROOM, i));
+    }
+
+    private double awayFromWall(Shell.Wall wall) {
+        return Line2D.ptSegDist(wall.fromXM(), wall.fromYM(), wall.toXM(), wall.toYM(), xM, yM);
+    }
+
+    private static List<Integer> numbers(List<?> things) {
+        return IntStream.range(0, things.size()).boxed().toList();
+    }
+
     private Hit hit(Hit.Kind kind, PartId part) {
-        return new Hit(kind, part, xM, yM);
+        return hit(kind, part, 0);
+    }
+
+    private Hit hit(Hit.Kind kind, PartId part, int number) {
+        return new Hit(kind, part, number, xM, yM);
     }
 
     private <T> Optional<T> nearest(List<T> parts, ToDoubleFunction<T> awayM) {

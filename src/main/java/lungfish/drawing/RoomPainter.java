@@ -24,6 +24,7 @@ public final class RoomPainter {
         FloorPainter.paint(scene.room().shell(), ink);
         scene.racks().forEach(rack -> RackTopPainter.paint(rack, ink));
         PipePainter.paint(scene, ink);
+        scene.fittings().forEach(fitting -> FittingPainter.paint(fitting, ink));
         TapPainter.paint(scene, ink);
         GangPainter.paint(scene, ink);
         scene.outlets().forEach(outlet -> OutletPainter.paint(outlet, ink));

@@ -4,6 +4,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.List;
 import java.util.Optional;
 import lungfish.drawing.SceneParts.BlowerPart;
+import lungfish.drawing.SceneParts.FittingPart;
 import lungfish.drawing.SceneParts.GangPart;
 import lungfish.drawing.SceneParts.OutletPart;
 import lungfish.drawing.SceneParts.RackPart;
@@ -25,6 +26,7 @@ public final class RoomScene {
     private final List<OutletPart> outlets;
     private final List<StretchPart> stretches;
     private final List<TapPart> taps;
+    private final List<FittingPart> fittings;
     private final List<GangPart> gangs;
     private final List<BlowerPart> blowers;
 
@@ -38,6 +40,7 @@ public final class RoomScene {
         this.gangs = maker.gangs();
         this.taps = maker.taps(outlets);
         this.blowers = maker.blowers();
+        this.fittings = FittingMaker.of(room);
     }
 
     /** A room that is not planned yet: everything in its place, no flow, no state. */
@@ -77,6 +80,10 @@ public final class RoomScene {
 
     List<TapPart> taps() {
         return taps;
+    }
+
+    List<FittingPart> fittings() {
+        return fittings;
     }
 
     List<GangPart> gangs() {

@@ -56,6 +56,19 @@ final class SceneParts {
             boolean index,
             List<PartId> hangs) {}
 
+    /**
+     * A fitting in a run.
+     *
+     * @param number among those of the run
+     * @param alongX unit direction of the pipe there, on the drawing
+     * @param alongY unit direction of the pipe there
+     */
+    record FittingPart(Run run, int number, double xM, double yM, double alongX, double alongY) {
+        Run.Fitting fitting() {
+            return run.fittings().get(number);
+        }
+    }
+
     /** A gang valve or a string of tees, and the point of the pipe that feeds it. */
     record GangPart(PartId part, double xM, double yM, Optional<double[]> tapM) {}
 

@@ -43,6 +43,21 @@ public record Sketch(List<Stroke> strokes, Optional<Note> note) {
     /** Where one can take hold. */
     public record Handle(double xM, double yM) implements Stroke {}
 
+    /** Where one has taken hold: a corner that is chosen. */
+    public record Held(double xM, double yM) implements Stroke {}
+
+    /** Where a new corner can be pulled out. */
+    public record Knob(double xM, double yM) implements Stroke {}
+
+    /** Around a small thing that is chosen, or only pointed at. */
+    public record Ring(double xM, double yM, boolean strong) implements Stroke {}
+
+    /** Beside a line that is chosen, or only pointed at: a wall, a door, a leg of pipe. */
+    public record Beside(double fromXM, double fromYM, double toXM, double toYM, boolean strong) implements Stroke {}
+
+    /** Where the keys point. */
+    public record Cross(double xM, double yM) implements Stroke {}
+
     /** A machine, or whatever else is a point. */
     public record Spot(double xM, double yM) implements Stroke {}
 

@@ -17,7 +17,6 @@ public final class SketchPainter {
     /** A length shorter than its own figure is not worth saying. */
     private static final double LEAST_LENGTH_PX = 26;
 
-    private static final double HANDLE_PX = 4;
     private static final double SPOT_PX = 9;
 
     private final Ink ink;
@@ -50,10 +49,10 @@ public final class SketchPainter {
             length(px(length.fromXM(), length.fromYM()), px(length.toXM(), length.toYM()));
         } else if (stroke instanceof Sketch.Rest rest) {
             rest(rest);
-        } else if (stroke instanceof Sketch.Handle handle) {
-            handle(px(handle.xM(), handle.yM()));
         } else if (stroke instanceof Sketch.Spot spot) {
             spot(px(spot.xM(), spot.yM()));
+        } else {
+            HoldPainter.paint(stroke, ink);
         }
     }
 
@@ -79,14 +78,7 @@ public final class SketchPainter {
         }
         BasicStroke round = new BasicStroke((float) ink.px(2.4), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
         ink.draw(path, ink.palette().air(), round);
-        corners.forEach(corner -> handle(px(corner.getX(), corner.getY())));
-    }
-
-    private void handle(Point2D at) {
-        double half = ink.px(HANDLE_PX);
-        Rectangle2D square = new Rectangle2D.Double(at.getX() - half, at.getY() - half, 2 * half, 2 * half);
-        ink.fill(square, ink.palette().sheet());
-        ink.draw(square, ink.palette().ink(), 1.4);
+        corners.forEach(corner -> HoldPainter.paint(new Sketch.Handle(corner.getX(), corner.getY()), ink));
     }
 
     private void spot(Point2D at) {

@@ -54,6 +54,9 @@ final class TakenGround {
                                 ink.view().px(wall.toXM(), wall.toYM()).getY(),
                                 ink.px(2)),
                         15));
+        scene.fittings()
+                .forEach(fitting -> spots.take(
+                        Boxes.around(ink.view().xPx(fitting.xM()), ink.view().yPx(fitting.yM()), ink.mark(8)), 1));
         takeOuterWalls();
         scene.room()
                 .listener()

@@ -2,9 +2,11 @@ package lungfish.edit;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import lungfish.catalogue.FittingClass;
+import lungfish.room.Outlet;
 import lungfish.room.Room;
 import lungfish.room.Run;
 import lungfish.room.RunId;
@@ -12,6 +14,12 @@ import lungfish.room.RunId;
 /** What is fitted into a run: valves, unions, a gauge. They are slid by {@link Moves} and deleted by {@link Deleting}. */
 public final class FittingEdits {
     private FittingEdits() {}
+
+    /** One more fitting, at a place on a pipe; empty where there is none. */
+    public static Attempt insert(Room room, Optional<Outlet.OnRun> seat, FittingClass kind) {
+        return seat.map(at -> insert(room, at.run(), at.atM(), kind))
+                .orElse(Refused.because("There is no pipe at that place.", "Click on a pipe; draw it first."));
+    }
 
     /** One more fitting, at a distance along the run, m. */
     public static Attempt insert(Room room, RunId id, double atM, FittingClass kind) {
@@ -21,7 +29,7 @@ public final class FittingEdits {
                         "Insert " + Words.midSentence(kind.name()) + " into " + Words.run(run),
                         before -> fitted(before, id, all -> {
                             List<Run.Fitting> more = new ArrayList<>(all);
-                            more.add(new Run.Fitting(kind.id(), atM, OptionalDouble.empty()));
+                            more.add(new Run.Fitting(kind.id(), Metres.clean(atM), OptionalDouble.empty()));
                             return more;
                         })))
                 .orElse(Refused.nothing("pipe"));
@@ -43,6 +51,17 @@ public final class FittingEdits {
                 fitting -> fitting.kind().equals(kind.id())
                         ? new Run.Fitting(fitting.kind(), fitting.atM(), share)
                         : fitting);
+    }
+
+    /** Another class in its place; a valve that becomes another valve stays as far open. */
+    public static Attempt kind(Room room, RunId id, int number, FittingClass kind) {
+        return one(
+                room,
+                id,
+                number,
+                "Change a fitting of ",
+                fitting -> new Run.Fitting(
+                        kind.id(), fitting.atM(), kind.valve() ? fitting.opening() : OptionalDouble.empty()));
     }
 
     /** Puts a fitting at a distance along its run, m. */

@@ -114,6 +114,21 @@ public final class MachineEdits {
         return change(room, id, "Change what is fitted to ", blower -> blower.fitted(change.apply(blower.fittings())));
     }
 
+    /** The same at a machine that may not be there. */
+    public static Attempt fit(Room room, Optional<BlowerId> id, UnaryOperator<Blower.Fittings> change) {
+        return id.map(there -> fit(room, there, change)).orElse(noMachine());
+    }
+
+    /** A bleed valve, set to what the room needs, at a machine that may not be there. */
+    public static Attempt bleed(Room room, Optional<BlowerId> id) {
+        return id.map(there -> bleed(room, there, new Blower.BledTo(OptionalDouble.empty())))
+                .orElse(noMachine());
+    }
+
+    private static Attempt noMachine() {
+        return Refused.because("No machine stands at that place.", "Click on the blower; place it first.");
+    }
+
     /** What happens to its surplus air. */
     public static Attempt bleed(Room room, BlowerId id, Blower.Bleed bleed) {
         return change(room, id, "Set the bleed of ", blower -> blower.withBleed(bleed));

@@ -51,6 +51,22 @@ public final class MainEdits {
         return run.through(points, run.closed());
     }
 
+    /** One more corner in a leg of a run, pulled there; legs are counted from 0. */
+    public static Attempt bend(Room room, RunId id, int leg, Point place) {
+        boolean isThere = Find.run(room, id.text())
+                .filter(run -> leg >= 0 && leg < run.corners().size() - 1)
+                .isPresent();
+        return isThere
+                ? reshape(room, List.of(id), "Insert a corner into ", run -> bent(run, leg, place))
+                : Refused.nothing("pipe");
+    }
+
+    private static Run bent(Run run, int leg, Point place) {
+        List<Point> points = new ArrayList<>(run.points());
+        points.add(leg + 1, Metres.clean(place));
+        return run.through(points, run.closed());
+    }
+
     /** The number that the corner of {@link #insertCorner} has. */
     public static int cornerAt(Run run, double atM) {
         List<Point> before = run.points();

@@ -1,9 +1,6 @@
 package lungfish.edit;
 
 import java.util.List;
-import java.util.Optional;
-import lungfish.room.Gang;
-import lungfish.room.Listener;
 import lungfish.room.Point;
 import lungfish.room.Room;
 import lungfish.room.Run;
@@ -22,7 +19,8 @@ final class Marquee {
                 Find.run(room, part.id())
                         .filter(run -> run.points().stream().allMatch(point -> isIn(point, box)))
                         .isPresent();
-            default -> place(room, part).filter(point -> isIn(point, box)).isPresent();
+            default ->
+                Places.point(room, part).filter(point -> isIn(point, box)).isPresent();
         };
     }
 
@@ -35,16 +33,6 @@ final class Marquee {
             case RUN ->
                 Find.run(room, part.id()).filter(run -> touches(run, box)).isPresent();
             default -> holds(room, part, box);
-        };
-    }
-
-    private static Optional<Point> place(Room room, Part part) {
-        return switch (part.kind()) {
-            case GANG -> Find.gang(room, part.id()).map(Gang::place);
-            case BLOWER ->
-                Find.blower(room, part.id()).flatMap(blower -> blower.siting().place());
-            case LISTENER -> room.listener().map(Listener::place);
-            default -> Optional.empty();
         };
     }
 

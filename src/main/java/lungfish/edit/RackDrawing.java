@@ -21,6 +21,23 @@ public final class RackDrawing {
                 before -> with(before, template.rack(before, xM, yM, turn, template.widthM(), template.depthM())));
     }
 
+    /** The same, moved so far that it stands wholly in the room, if it fits there. */
+    public static Attempt addWithin(Room room, RackTemplate template, double xM, double yM, Rack.Turn turn) {
+        boolean isAcross = turn == Rack.Turn.NONE || turn == Rack.Turn.HALF;
+        double spanXM = isAcross ? template.widthM() : template.depthM();
+        double spanYM = isAcross ? template.depthM() : template.widthM();
+        return add(
+                room,
+                template,
+                within(xM, room.shell().lengthM() - spanXM),
+                within(yM, room.shell().widthM() - spanYM),
+                turn);
+    }
+
+    private static double within(double at, double most) {
+        return Metres.clean(Math.max(0, Math.min(at, most)));
+    }
+
     /**
      * A rack that fills a rectangle: its back to the nearest wall, as many tanks along it as fit, as many shelves as the
      * template has and the ceiling allows. Where the template's tank is too large, the largest of the common sizes that fits

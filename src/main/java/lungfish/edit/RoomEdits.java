@@ -3,8 +3,8 @@ package lungfish.edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
-import java.util.stream.IntStream;
 import lungfish.room.Listener;
 import lungfish.room.Point;
 import lungfish.room.Room;
@@ -57,28 +57,57 @@ public final class RoomEdits {
         });
     }
 
+    /** Puts a door with its middle at the place of the outer walls that is nearest to a point. */
+    public static Attempt placeDoor(Room room, int number, double xM, double yM) {
+        return door(room, number, "Move a door", (door, shell) -> WallMoves.nearest(shell, xM, yM, door.widthM()));
+    }
+
+    /** Puts a door so far, m, from where its wall begins: from the left corner, or the upper one. */
+    public static Attempt slideDoor(Room room, int number, double fromM) {
+        return door(
+                room,
+                number,
+                "Move a door",
+                (door, shell) -> WallMoves.inSideWall(door.xM(), door.yM(), shell)
+                        ? new Shell.Door(door.xM(), Metres.clean(fromM), door.widthM())
+                        : new Shell.Door(Metres.clean(fromM), door.yM(), door.widthM()));
+    }
+
+    /** How far a door is from where its wall begins, m. */
+    public static double doorFromM(Shell shell, Shell.Door door) {
+        return WallMoves.inSideWall(door.xM(), door.yM(), shell) ? door.yM() : door.xM();
+    }
+
+    private static Attempt door(Room room, int number, String done, BiFunction<Shell.Door, Shell, Shell.Door> change) {
+        Shell now = room.shell();
+        if (number < 0 || number >= now.doors().size()) {
+            return Refused.nothing("door");
+        }
+        Shell.Door after = change.apply(now.doors().get(number), now);
+        return WallMoves.isWithin(after, now)
+                ? shell(room, done, shell -> shell.withDoors(replaced(shell.doors(), number, after)))
+                : Refused.because(
+                        "The door would reach beyond its wall.",
+                        "Its wall is {most} long; place it nearer, or make it narrower.",
+                        Refused.length("most", WallMoves.wallM(after, now)));
+    }
+
+    private static <T> List<T> replaced(List<T> all, int number, T with) {
+        List<T> after = new ArrayList<>(all);
+        after.set(number, with);
+        return after;
+    }
+
     /** How wide a door is, m. */
     public static Attempt doorWidth(Room room, int number, double doorM) {
-        return number < 0 || number >= room.shell().doors().size()
-                ? Refused.nothing("door")
-                : shell(
-                        room,
-                        "Resize a door",
-                        shell ->
-                                shell.withDoors(IntStream.range(0, shell.doors().size())
-                                        .mapToObj(i -> i == number
-                                                ? new Shell.Door(
-                                                        shell.doors().get(i).xM(),
-                                                        shell.doors().get(i).yM(),
-                                                        doorM)
-                                                : shell.doors().get(i))
-                                        .toList()));
+        return door(room, number, "Resize a door", (door, shell) -> new Shell.Door(door.xM(), door.yM(), doorM));
     }
 
     /** An inner wall from one point to another, m. */
     public static Attempt addWall(Room room, double fromXM, double fromYM, double toXM, double toYM) {
-        return Math.hypot(toXM - fromXM, toYM - fromYM) < PipeSound.LEAST_M
-                ? Refused.because("A wall needs two ends that lie apart.", "Draw it longer.")
+        Optional<Refused> trouble = wallTrouble(room.shell(), Box.between(fromXM, fromYM, toXM, toYM));
+        return trouble.isPresent()
+                ? trouble.get()
                 : shell(room, "Add an inner wall", shell -> {
                     List<Shell.Wall> walls = new ArrayList<>(shell.walls());
                     walls.add(new Shell.Wall(
@@ -89,6 +118,42 @@ public final class RoomEdits {
                             Optional.empty()));
                     return shell.withWalls(walls);
                 });
+    }
+
+    /** Puts the two ends of an inner wall there, m. */
+    public static Attempt placeWall(Room room, int number, double fromXM, double fromYM, double toXM, double toYM) {
+        if (number < 0 || number >= room.shell().walls().size()) {
+            return Refused.nothing("wall");
+        }
+        Optional<Refused> trouble = wallTrouble(room.shell(), Box.between(fromXM, fromYM, toXM, toYM));
+        return trouble.isPresent()
+                ? trouble.get()
+                : shell(
+                        room,
+                        "Move an inner wall",
+                        shell -> shell.withWalls(replaced(
+                                shell.walls(),
+                                number,
+                                new Shell.Wall(
+                                        Metres.clean(fromXM),
+                                        Metres.clean(fromYM),
+                                        Metres.clean(toXM),
+                                        Metres.clean(toYM),
+                                        shell.walls().get(number).build()))));
+    }
+
+    private static Optional<Refused> wallTrouble(Shell shell, Box wall) {
+        if (Math.hypot(wall.spanXM(), wall.spanYM()) < PipeSound.LEAST_M) {
+            return Optional.of(
+                    Refused.because("A wall needs two ends that lie apart.", "Make it longer, or delete it."));
+        }
+        double slackM = Shell.WALL_M;
+        Box room = new Box(-slackM, -slackM, shell.lengthM() + slackM, shell.widthM() + slackM);
+        return room.holds(wall)
+                ? Optional.empty()
+                : Optional.of(Refused.because(
+                        "An inner wall stands between the outer ones.",
+                        "End it at an outer wall, at the latest; make the room larger first, if it is."));
     }
 
     private static Attempt shell(Room room, String done, UnaryOperator<Shell> change) {

@@ -16,12 +16,17 @@ import org.jspecify.annotations.Nullable;
  * @param legFrom the leg that it lies on
  */
 record SeenPipe(Outlet.OnRun seat, Point place, double distanceM, Point legFrom, Point legTo, String words) {
-    /** The nearest place on any pipe that does not move itself, near enough; a corner in reach wins over what lies between. */
-    static Optional<SeenPipe> nearest(Room room, Selection moving, double xM, double yM, double toleranceM) {
+    /**
+     * The nearest place on any pipe that does not move itself, near enough.
+     *
+     * @param cornersM a corner so near wins over what lies between
+     */
+    static Optional<SeenPipe> nearest(Room room, Selection moving, Point point, double toleranceM, double cornersM) {
+        Point eye = flat(point);
         SeenPipe best = null;
         for (Run run : room.runs()) {
             if (Sound.isLine(run) && !moves(run, moving)) {
-                best = nearer(best, nearest(run, xM, yM, toleranceM));
+                best = nearer(best, nearest(run, eye, cornersM));
             }
         }
         return Optional.ofNullable(best).filter(pipe -> pipe.distanceM <= toleranceM);
@@ -45,24 +50,24 @@ record SeenPipe(Outlet.OnRun seat, Point place, double distanceM, Point legFrom,
         return one == null || other.distanceM < one.distanceM ? other : one;
     }
 
-    private static SeenPipe nearest(Run run, double xM, double yM, double toleranceM) {
+    private static SeenPipe nearest(Run run, Point eye, double cornersM) {
         List<Point> corners = run.corners();
         SeenPipe best = null;
         double before = 0;
         for (int i = 1; i < corners.size(); i++) {
             Point from = corners.get(i - 1);
             Point to = corners.get(i);
-            best = nearer(best, onLeg(run, from, to, before, new Point(xM, yM, 0), toleranceM));
+            best = nearer(best, onLeg(run, from, to, before, eye, cornersM));
             before += from.distanceM(to);
         }
         return Objects.requireNonNull(best);
     }
 
-    private static SeenPipe onLeg(Run run, Point from, Point to, double beforeM, Point eye, double toleranceM) {
+    private static SeenPipe onLeg(Run run, Point from, Point to, double beforeM, Point eye, double cornersM) {
         double share = eye.footShare(flat(from), flat(to));
-        if (flat(from).distanceM(eye) <= toleranceM) {
+        if (flat(from).distanceM(eye) <= cornersM) {
             share = 0;
-        } else if (flat(to).distanceM(eye) <= toleranceM) {
+        } else if (flat(to).distanceM(eye) <= cornersM) {
             share = 1;
         }
         Point place = Metres.clean(from.towards(to, share));

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Stream;
 import lungfish.room.Outlet;
 import lungfish.room.Rack;
 import lungfish.room.Room;
@@ -134,9 +133,13 @@ public final class Selecting {
                 .toList());
     }
 
+    /** In which order what is new is looked for where nothing new stands on the floor. */
+    private static final List<Part.Kind> NEW_ONES = List.of(
+            Part.Kind.SHELF, Part.Kind.TANK, Part.Kind.OUTLET, Part.Kind.FITTING, Part.Kind.DOOR, Part.Kind.WALL);
+
     /**
-     * What an edit brought: racks, pipes and machines that were not there before; where there are none, shelves; else tanks;
-     * else outlets.
+     * What an edit brought: racks, pipes and machines that were not there before; where there are none, shelves; else tanks,
+     * outlets, fittings, doors, walls.
      */
     public static Selection added(Room before, Room after) {
         List<Part> old = Parts.onFloor(before);
@@ -146,7 +149,7 @@ public final class Selecting {
         if (!floor.isEmpty()) {
             return Selection.of(floor);
         }
-        return Stream.of(Part.Kind.SHELF, Part.Kind.TANK, Part.Kind.OUTLET)
+        return NEW_ONES.stream()
                 .map(kind -> fresh(before, after, kind))
                 .filter(parts -> !parts.isEmpty())
                 .findFirst()

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import lungfish.catalogue.PipeSize;
 import lungfish.room.Point;
 import lungfish.room.Room;
 
@@ -14,11 +15,25 @@ import lungfish.room.Room;
  *
  * @param gridM step of the grid, m; empty: none
  * @param toleranceM how near is near enough, m: some pixels, in the eyes of whoever looks
+ * @param standOffM how far from the face of a wall it comes to rest, m: pipe hangs in clips, racks stand at the wall itself
  */
-public record Snap(Room room, Selection moving, OptionalDouble gridM, double toleranceM) {
+public record Snap(Room room, Selection moving, OptionalDouble gridM, double toleranceM, double standOffM) {
+    /** The foot of a pipe clip holds the pipe so far off the wall: a finger's width. Common practice, no source. */
+    private static final double CLIP_M = 0.015;
+
+    /** Of what stands at the wall itself. */
+    public Snap(Room room, Selection moving, OptionalDouble gridM, double toleranceM) {
+        this(room, moving, gridM, toleranceM, 0);
+    }
+
+    /** The same for pipe so thick: its middle stays half of that, and the foot of a clip, off the walls. */
+    public Snap clipped(PipeSize pipe) {
+        return new Snap(room, moving, gridM, toleranceM, Metres.clean(pipe.outsideM() / 2 + CLIP_M));
+    }
+
     /** Where a rectangle comes to rest: its edges at walls and edges, its middle at middles. */
     public Snapped box(Box box) {
-        SnapLines lines = new SnapLines(room, moving);
+        SnapLines lines = new SnapLines(room, moving, standOffM);
         Optional<SnapLine.Pull> across = pull(
                 lines.downEdges(), List.of(box.fromXM(), box.toXM()), lines.downMiddles(), box.midXM(), box.fromXM());
         Optional<SnapLine.Pull> down = pull(
@@ -67,7 +82,11 @@ public record Snap(Room room, Selection moving, OptionalDouble gridM, double tol
 
     /** The same, for one that goes on from points drawn so far: in line with the last of them, too. */
     public SnappedPoint ground(List<Point> drawn, Point point) {
-        return lined(drawn, point);
+        return lined(last(drawn), point);
+    }
+
+    private static List<Point> last(List<Point> drawn) {
+        return drawn.subList(Math.max(0, drawn.size() - 1), drawn.size());
     }
 
     /**
@@ -78,9 +97,25 @@ public record Snap(Room room, Selection moving, OptionalDouble gridM, double tol
         if (drawn.size() >= 3 && planM(drawn.get(0), point) <= toleranceM) {
             return closing(drawn.get(0));
         }
-        return SeenPipe.nearest(room, moving, point.xM(), point.yM(), toleranceM)
-                .map(pipe -> new SnappedPoint(pipe.place(), List.of(pipe.guide()), Optional.of(pipe.seat()), false))
-                .orElseGet(() -> lined(drawn, point));
+        return SeenPipe.nearest(room, moving, point, toleranceM, toleranceM)
+                .map(Snap::on)
+                .orElseGet(() -> lined(last(drawn), point));
+    }
+
+    /** Where something that sits on a pipe comes to rest, corners or not; empty where no pipe is near enough. */
+    public Optional<SnappedPoint> onPipe(Point point) {
+        return SeenPipe.nearest(room, moving, point, toleranceM, 0).map(Snap::on);
+    }
+
+    /** Where a corner of a pipe comes to rest that lies between others: in line with each of them, too. */
+    public SnappedPoint corner(List<Point> neighbours, Point point) {
+        SnappedPoint rest = point(point);
+        boolean isOnPipe = rest.closes() || rest.onto().isPresent();
+        return isOnPipe ? rest : lined(neighbours, point);
+    }
+
+    private static SnappedPoint on(SeenPipe pipe) {
+        return new SnappedPoint(pipe.place(), List.of(pipe.guide()), Optional.of(pipe.seat()), false);
     }
 
     private static SnappedPoint closing(Point start) {
@@ -93,14 +128,13 @@ public record Snap(Room room, Selection moving, OptionalDouble gridM, double tol
         return Math.hypot(one.xM() - other.xM(), one.yM() - other.yM());
     }
 
-    private SnappedPoint lined(List<Point> drawn, Point point) {
-        SnapLines lines = new SnapLines(room, moving);
+    private SnappedPoint lined(List<Point> others, Point point) {
+        SnapLines lines = new SnapLines(room, moving, standOffM);
         List<SnapLine> downs = new ArrayList<>(lines.downEdges());
         List<SnapLine> acrosses = new ArrayList<>(lines.acrossEdges());
-        if (!drawn.isEmpty()) {
-            Point last = drawn.get(drawn.size() - 1);
-            downs.add(new SnapLine(Guide.Reason.LINE, last.xM(), last.yM(), last.yM(), "straight on"));
-            acrosses.add(new SnapLine(Guide.Reason.LINE, last.yM(), last.xM(), last.xM(), "straight on"));
+        for (Point other : others) {
+            downs.add(new SnapLine(Guide.Reason.LINE, other.xM(), other.yM(), other.yM(), "straight on"));
+            acrosses.add(new SnapLine(Guide.Reason.LINE, other.yM(), other.xM(), other.xM(), "straight on"));
         }
         Optional<SnapLine.Pull> across = pull(downs, List.of(point.xM()), List.of(), point.xM(), point.xM());
         Optional<SnapLine.Pull> down = pull(acrosses, List.of(point.yM()), List.of(), point.yM(), point.yM());

@@ -3,6 +3,7 @@ package lungfish.edit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import lungfish.room.Rack;
 import lungfish.room.Room;
@@ -14,8 +15,10 @@ final class SnapLines {
 
     private final Shell shell;
     private final List<Rack> racks;
+    private final double standOffM;
 
-    SnapLines(Room room, Selection moving) {
+    SnapLines(Room room, Selection moving, double standOffM) {
+        this.standOffM = standOffM;
         this.shell = room.shell();
         this.racks = room.racks().stream()
                 .filter(rack -> !moving.has(Part.rack(rack.id())))
@@ -25,8 +28,8 @@ final class SnapLines {
     /** At which x edges snap. */
     List<SnapLine> downEdges() {
         List<SnapLine> lines = new ArrayList<>();
-        lines.add(new SnapLine(Guide.Reason.WALL, 0, 0, shell.widthM(), "wall"));
-        lines.add(new SnapLine(Guide.Reason.WALL, shell.lengthM(), 0, shell.widthM(), "wall"));
+        lines.add(outer(standOffM, shell.widthM()));
+        lines.add(outer(shell.lengthM() - standOffM, shell.widthM()));
         innerDown().forEach(lines::add);
         for (Rack rack : racks) {
             Box box = Box.of(rack);
@@ -39,8 +42,8 @@ final class SnapLines {
     /** At which y edges snap. */
     List<SnapLine> acrossEdges() {
         List<SnapLine> lines = new ArrayList<>();
-        lines.add(new SnapLine(Guide.Reason.WALL, 0, 0, shell.lengthM(), "wall"));
-        lines.add(new SnapLine(Guide.Reason.WALL, shell.widthM(), 0, shell.lengthM(), "wall"));
+        lines.add(outer(standOffM, shell.lengthM()));
+        lines.add(outer(shell.widthM() - standOffM, shell.lengthM()));
         innerAcross().forEach(lines::add);
         for (Rack rack : racks) {
             Box box = Box.of(rack);
@@ -48,6 +51,19 @@ final class SnapLines {
             lines.add(line(rack, box.toYM(), box.fromXM(), box.toXM(), "bottom edge"));
         }
         return lines;
+    }
+
+    private SnapLine outer(double atM, double toM) {
+        return new SnapLine(Guide.Reason.WALL, Metres.clean(atM), 0, toM, standOffM > 0 ? "along the wall" : "wall");
+    }
+
+    /** What stands off a wall may do so on either side of an inner one. */
+    private Stream<SnapLine> inner(double atM, double oneM, double otherM) {
+        String words = standOffM > 0 ? "along the inner wall" : "inner wall";
+        return DoubleStream.of(atM - standOffM, atM + standOffM)
+                .distinct()
+                .mapToObj(at -> new SnapLine(
+                        Guide.Reason.WALL, Metres.clean(at), Math.min(oneM, otherM), Math.max(oneM, otherM), words));
     }
 
     /** At which x middles snap. */
@@ -81,23 +97,13 @@ final class SnapLines {
     private Stream<SnapLine> innerDown() {
         return shell.walls().stream()
                 .filter(wall -> Math.abs(wall.fromXM() - wall.toXM()) <= STRAIGHT_M)
-                .map(wall -> new SnapLine(
-                        Guide.Reason.WALL,
-                        wall.fromXM(),
-                        Math.min(wall.fromYM(), wall.toYM()),
-                        Math.max(wall.fromYM(), wall.toYM()),
-                        "inner wall"));
+                .flatMap(wall -> inner(wall.fromXM(), wall.fromYM(), wall.toYM()));
     }
 
     private Stream<SnapLine> innerAcross() {
         return shell.walls().stream()
                 .filter(wall -> Math.abs(wall.fromYM() - wall.toYM()) <= STRAIGHT_M)
-                .map(wall -> new SnapLine(
-                        Guide.Reason.WALL,
-                        wall.fromYM(),
-                        Math.min(wall.fromXM(), wall.toXM()),
-                        Math.max(wall.fromXM(), wall.toXM()),
-                        "inner wall"));
+                .flatMap(wall -> inner(wall.fromYM(), wall.fromXM(), wall.toXM()));
     }
 
     /** The line of the grid that is nearest to a place; empty without a grid. */

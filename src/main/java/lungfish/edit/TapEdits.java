@@ -12,6 +12,8 @@ import lungfish.room.Outlet;
 import lungfish.room.OutletId;
 import lungfish.room.Point;
 import lungfish.room.Room;
+import lungfish.room.Run;
+import lungfish.room.RunId;
 import lungfish.room.Seat;
 
 /** Which tap feeds which outlet. An outlet of which nothing is said leaves the pipe at its nearest point. */
@@ -23,6 +25,21 @@ public final class TapEdits {
         return Find.run(room, at.run().text()).isEmpty()
                 ? Refused.nothing("pipe")
                 : checked(room, ids, "Move the tap of ", new Outlet.OnRun(at.run(), clamped(room, at)));
+    }
+
+    /** A tap of its own for each of these outlets, on that pipe, where it is nearest to the outlet. */
+    public static Attempt onto(Room room, Collection<OutletId> ids, RunId pipe) {
+        Optional<Run> run = Find.run(room, pipe.text()).filter(Sound::isLine);
+        if (run.isEmpty()) {
+            return Refused.nothing("pipe");
+        }
+        Map<OutletId, Outlet.Tap> taps = new HashMap<>();
+        room.seats().forEach(seat -> taps.put(seat.outlet().id(), Seats.on(run.get(), seat.rim())));
+        return OutletEdits.change(
+                room,
+                ids,
+                "Move to " + Words.run(run.get()) + " the tap of ",
+                outlet -> outlet.tappedAt(Optional.ofNullable(taps.get(outlet.id()))));
     }
 
     private static double clamped(Room room, Outlet.OnRun at) {

@@ -43,6 +43,24 @@ final class WallMoves {
         return Metres.clean(Math.max(0, Math.min(fromM, wallM - doorM)));
     }
 
+    /** Where a door opens its wall. */
+    static Box gap(Shell.Door door, Shell shell) {
+        boolean side = inSideWall(door.xM(), door.yM(), shell);
+        return new Box(
+                door.xM(), door.yM(), door.xM() + (side ? 0 : door.widthM()), door.yM() + (side ? door.widthM() : 0));
+    }
+
+    /** How long the wall is that a door stands in, m. */
+    static double wallM(Shell.Door door, Shell shell) {
+        return inSideWall(door.xM(), door.yM(), shell) ? shell.widthM() : shell.lengthM();
+    }
+
+    /** Whether a door ends where its wall ends, at the latest. */
+    static boolean isWithin(Shell.Door door, Shell shell) {
+        double fromM = inSideWall(door.xM(), door.yM(), shell) ? door.yM() : door.xM();
+        return fromM >= 0 && fromM + door.widthM() <= wallM(door, shell) + RackSound.ROUNDING_M;
+    }
+
     /** Whether a point is nearer to a wall across the room's length than to one along it. */
     static boolean inSideWall(double xM, double yM, Shell shell) {
         double toSides = Math.min(Math.abs(xM), Math.abs(xM - shell.lengthM()));

@@ -34,6 +34,14 @@ final class Hand {
         mouse(MouseEvent.MOUSE_DRAGGED, toXM, toYM, keys, 1);
     }
 
+    void press(double xM, double yM, int keys) {
+        mouse(MouseEvent.MOUSE_PRESSED, xM, yM, keys, 1);
+    }
+
+    void pull(double xM, double yM, int keys) {
+        mouse(MouseEvent.MOUSE_DRAGGED, xM, yM, keys, 1);
+    }
+
     void release(double xM, double yM, int keys) {
         mouse(MouseEvent.MOUSE_RELEASED, xM, yM, keys, 1);
     }

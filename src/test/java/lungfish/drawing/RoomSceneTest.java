@@ -57,6 +57,32 @@ final class RoomSceneTest {
                 .containsExactly(Hit.Kind.RACK, new RackId("A").part());
     }
 
+    /** The loop's first fitting is a union, 1 m from its start. */
+    @Test
+    void aFittingIsFoundBeforeItsPipe() {
+        var loop = DemoPlans.room("basement-rainbows").runs().get(0);
+        var at = loop.at(loop.fittings().get(0).atM());
+        assertThat(SCENE.at(at.xM(), at.yM(), REACH_M))
+                .get()
+                .extracting(Hit::kind, Hit::part, Hit::number)
+                .containsExactly(Hit.Kind.FITTING, loop.id().part(), 0);
+    }
+
+    @Test
+    void doorsAndInnerWallsAreFoundByTheirNumber() {
+        var shell = DemoPlans.room("basement-rainbows").shell();
+        var door = shell.doors().get(0);
+        assertThat(SCENE.at(door.xM() + door.widthM() / 2, door.yM(), REACH_M))
+                .get()
+                .extracting(Hit::kind, Hit::number)
+                .containsExactly(Hit.Kind.DOOR, 0);
+        var wall = shell.walls().get(1);
+        assertThat(SCENE.at((wall.fromXM() + wall.toXM()) / 2, (wall.fromYM() + wall.toYM()) / 2, REACH_M))
+                .get()
+                .extracting(Hit::kind, Hit::number)
+                .containsExactly(Hit.Kind.WALL, 1);
+    }
+
     /** The loop's western side runs at x 0.20 m; no rack is near. */
     @Test
     void thePipeIsFoundWithinReachOnly() {

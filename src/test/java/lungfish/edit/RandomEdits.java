@@ -145,6 +145,10 @@ final class RandomEdits {
             (any, room) -> FittingEdits.insert(room, any.run(), any.number(0, 8), any.one(CATALOGUE.fittings())),
             (any, room) ->
                     FittingEdits.opening(room, any.run(), any.below(4), any.one(CATALOGUE.fittings()), any.maybe(0, 1)),
+            (any, room) -> FittingEdits.kind(room, any.run(), any.below(4), any.one(CATALOGUE.fittings())),
+            (any, room) -> new ValveEdits(CATALOGUE).turn(room, any.selection()),
+            (any, room) -> MainEdits.bend(room, any.run(), any.below(5), any.point()),
+            (any, room) -> TapEdits.onto(room, any.outlets(), any.run()),
             (any, room) -> FittingEdits.place(room, any.run(), any.below(4), any.number(0, 8)));
 
     private static final List<BiFunction<AnyOf, Room, Attempt>> MACHINES = List.of(
@@ -178,6 +182,10 @@ final class RandomEdits {
             (any, room) -> RoomEdits.doorWidth(room, any.below(3), any.number(0.6, 1)),
             (any, room) ->
                     RoomEdits.addWall(room, any.number(0, 7), any.number(0, 7), any.number(0, 7), any.number(0, 7)),
+            (any, room) -> RoomEdits.placeDoor(room, any.below(3), any.number(0, 7), any.number(0, 7)),
+            (any, room) -> RoomEdits.slideDoor(room, any.below(3), any.number(0, 7)),
+            (any, room) -> RoomEdits.placeWall(
+                    room, any.below(3), any.number(0, 7), any.number(0, 7), any.number(0, 7), any.number(0, 7)),
             (any, room) -> RoomEdits.listen(room, any.point()),
             (any, room) ->
                     RoomEdits.partition(room, Optional.of(new Listener.Partition("Thin wall", any.number(10, 50)))));

@@ -41,6 +41,43 @@ final class SnapTest {
     }
 
     @Test
+    void pipeHangsInItsClipsOffTheFaceOfAWall() {
+        // pipe of 32 mm: half of it, and 15 mm of clip, are 31 mm
+        Snap clipped = snap().clipped(Tried.CATALOGUE.pipe("pvc-u-32-pn10").orElseThrow());
+        SnappedPoint corner = clipped.next(List.of(), new Point(5.98, 0.05, 2));
+        assertThat(corner.place().xM()).isCloseTo(5.969, within(ROUNDING_M));
+        assertThat(corner.place().yM()).isCloseTo(0.031, within(ROUNDING_M));
+        assertThat(corner.guides()).extracting(Guide::words).containsOnly("along the wall");
+    }
+
+    @Test
+    void pipeHangsOnEitherSideOfAnInnerWall() {
+        Room walled = Tried.after(ROOM, RoomEdits.addWall(ROOM, 4, 0, 4, 2));
+        Snap clipped = new Snap(walled, Selection.NONE, OptionalDouble.empty(), 0.05)
+                .clipped(Tried.CATALOGUE.pipe("pvc-u-32-pn10").orElseThrow());
+        assertThat(clipped.next(List.of(), new Point(3.98, 0.7, 2)).place().xM())
+                .isCloseTo(3.969, within(ROUNDING_M));
+        assertThat(clipped.next(List.of(), new Point(4.02, 0.7, 2)).place().xM())
+                .isCloseTo(4.031, within(ROUNDING_M));
+    }
+
+    @Test
+    void aCornerComesInLineWithBothOfItsNeighbours() {
+        SnappedPoint corner =
+                snap().corner(List.of(new Point(4, 2, 2), new Point(5, 2.6, 2)), new Point(4.03, 2.58, 2));
+        assertThat(corner.place().xM()).isCloseTo(4, within(ROUNDING_M));
+        assertThat(corner.place().yM()).isCloseTo(2.6, within(ROUNDING_M));
+    }
+
+    @Test
+    void whatSitsOnAPipeComesToRestAnywhereOnIt() {
+        // the pipe begins at x = 0.2: its end draws a branch, but not a valve
+        assertThat(snap().onPipe(new Point(0.23, 3.02, 0)).orElseThrow().place())
+                .isEqualTo(new Point(0.23, 3, 2.2));
+        assertThat(snap().onPipe(new Point(2, 2, 0))).isEmpty();
+    }
+
+    @Test
     void anEdgeComesToRestAtARacksEdgeAndSaysWhich() {
         Snapped snapped = snap().box(new Box(3.04, 1.98, 4.04, 2.48));
         assertThat(snapped.dxM()).isCloseTo(-0.04, within(ROUNDING_M));
