@@ -1,10 +1,10 @@
 package lungfish.backup;
 
-import static lungfish.catalogue.AssumedValue.Key.BATTERY_TEMPERATURE;
-import static lungfish.catalogue.AssumedValue.Key.BATTERY_WEAR;
-import static lungfish.catalogue.AssumedValue.Key.INVERTER_EFFICIENCY;
-import static lungfish.catalogue.AssumedValue.Key.INVERTER_IDLE;
-import static lungfish.catalogue.AssumedValue.Key.RUNTIME;
+import static lungfish.reason.Assumable.BATTERY_TEMPERATURE;
+import static lungfish.reason.Assumable.BATTERY_WEAR;
+import static lungfish.reason.Assumable.INVERTER_EFFICIENCY;
+import static lungfish.reason.Assumable.INVERTER_IDLE;
+import static lungfish.reason.Assumable.RUNTIME;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -17,6 +17,7 @@ import lungfish.catalogue.BatteryClass;
 import lungfish.catalogue.Catalogue;
 import lungfish.quantity.Dimension;
 import lungfish.reason.Amount;
+import lungfish.reason.Assumable;
 import lungfish.reason.Assumption;
 import lungfish.reason.Code;
 import lungfish.reason.Finding;
@@ -135,7 +136,7 @@ public final class BatteryRuntime {
                 given(inverter.map(Inverter::idleW).orElse(OptionalDouble.empty()), INVERTER_IDLE, part));
     }
 
-    private Given given(OptionalDouble typed, AssumedValue.Key otherwise, PartId where) {
+    private Given given(OptionalDouble typed, Assumable otherwise, PartId where) {
         AssumedValue assumed = catalogue.assumed(otherwise);
         Given given = Given.typedOr(typed, assumed.given());
         if (given.isAssumed()) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import lungfish.reason.Assumable;
 
 /** All classes of things one buys, and the values assumed where a room is silent. Immutable, loaded once. */
 public record Catalogue(
@@ -17,7 +18,7 @@ public record Catalogue(
         List<BatteryClass> batteries,
         List<AccessoryClass> accessories,
         List<TankSize> tankSizes,
-        Map<AssumedValue.Key, AssumedValue> assumed) {
+        Map<Assumable, AssumedValue> assumed) {
     public Catalogue {
         devices = List.copyOf(devices);
         airlines = List.copyOf(airlines);
@@ -73,7 +74,7 @@ public record Catalogue(
     }
 
     /** The value assumed where a room does not give it. */
-    public AssumedValue assumed(AssumedValue.Key key) {
+    public AssumedValue assumed(Assumable key) {
         AssumedValue value = assumed.get(key);
         if (value == null) {
             throw new IllegalStateException("the catalogue has no value for " + key);

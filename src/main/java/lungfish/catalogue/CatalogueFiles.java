@@ -27,6 +27,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import lungfish.quantity.Dimension;
+import lungfish.reason.Assumable;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 
@@ -210,10 +211,10 @@ public final class CatalogueFiles {
                 row.text("source"));
     }
 
-    private static Map<AssumedValue.Key, AssumedValue> assumed(List<Row> rows) {
-        Map<AssumedValue.Key, AssumedValue> values = new EnumMap<>(AssumedValue.Key.class);
+    private static Map<Assumable, AssumedValue> assumed(List<Row> rows) {
+        Map<Assumable, AssumedValue> values = new EnumMap<>(Assumable.class);
         for (Row row : rows) {
-            AssumedValue.Key key = row.one("key", AssumedValue.Key.class);
+            Assumable key = row.one("key", Assumable.class);
             double si = row.unit("unit").toSi(row.number("value"));
             Dimension dimension = row.one("dimension", Dimension.class);
             if (values.put(key, new AssumedValue(key, row.text("what"), si, dimension, row.text("source"))) != null) {

@@ -1,8 +1,8 @@
 package lungfish.cost;
 
-import static lungfish.catalogue.AssumedValue.Key.COST_YEARS;
-import static lungfish.catalogue.AssumedValue.Key.ENERGY_PRICE;
-import static lungfish.catalogue.AssumedValue.Key.PUMP_AGE;
+import static lungfish.reason.Assumable.COST_YEARS;
+import static lungfish.reason.Assumable.ENERGY_PRICE;
+import static lungfish.reason.Assumable.PUMP_AGE;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

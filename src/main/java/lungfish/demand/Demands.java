@@ -14,6 +14,7 @@ import lungfish.catalogue.DeviceClass;
 import lungfish.catalogue.DeviceClass.Uplift;
 import lungfish.quantity.Dimension;
 import lungfish.reason.Amount;
+import lungfish.reason.Assumable;
 import lungfish.reason.Assumption;
 import lungfish.reason.Code;
 import lungfish.reason.Finding;
@@ -83,11 +84,16 @@ public final class Demands {
             checkDepth(seat, typed.getAsDouble(), water);
             return new Given(typed.getAsDouble(), Origin.typed(""));
         }
-        AssumedValue above = classes.catalogue().assumed(AssumedValue.Key.WATER_ABOVE_BOTTOM);
+        AssumedValue above = classes.catalogue().assumed(Assumable.WATER_ABOVE_BOTTOM);
         double depth = Math.max(0, water - above.si());
         assumptions.add(new Assumption(
-                seat.outlet().id().part(), "depth of the air release", depth, Dimension.DEPTH, above.source()));
-        return new Given(depth, Origin.assumed(above.source()));
+                above.key(),
+                seat.outlet().id().part(),
+                "depth of the air release",
+                depth,
+                Dimension.DEPTH,
+                above.source()));
+        return new Given(depth, Origin.assumed(above.key(), above.source()));
     }
 
     private void checkDepth(Seat seat, double depth, double water) {
@@ -115,6 +121,7 @@ public final class Demands {
                     new Amount("found", device.typicalM3PerS(), Dimension.AIR_FLOW)));
         }
         assumptions.add(new Assumption(
+                Assumable.OUTLET_TARGET,
                 seat.outlet().id().part(),
                 "target",
                 device.typicalM3PerS(),

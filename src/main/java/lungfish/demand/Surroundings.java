@@ -3,8 +3,8 @@ package lungfish.demand;
 import lungfish.air.Atmosphere;
 import lungfish.air.FreeAir;
 import lungfish.air.Water;
-import lungfish.catalogue.AssumedValue;
 import lungfish.catalogue.Catalogue;
+import lungfish.reason.Assumable;
 import lungfish.reason.Given;
 import lungfish.room.Room;
 import lungfish.room.Tank;
@@ -15,10 +15,10 @@ public record Surroundings(Given temperatureK, Given altitudeM) {
         return new Surroundings(
                 Given.typedOr(
                         room.climate().temperatureK(),
-                        catalogue.assumed(AssumedValue.Key.ROOM_TEMPERATURE).given()),
+                        catalogue.assumed(Assumable.ROOM_TEMPERATURE).given()),
                 Given.typedOr(
                         room.climate().altitudeM(),
-                        catalogue.assumed(AssumedValue.Key.ALTITUDE).given()));
+                        catalogue.assumed(Assumable.ALTITUDE).given()));
     }
 
     /** The state at which this room counts free air. */

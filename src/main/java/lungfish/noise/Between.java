@@ -1,8 +1,8 @@
 package lungfish.noise;
 
-import static lungfish.catalogue.AssumedValue.Key.DOOR_HEIGHT;
-import static lungfish.catalogue.AssumedValue.Key.DOOR_REDUCTION;
-import static lungfish.catalogue.AssumedValue.Key.WALL_REDUCTION;
+import static lungfish.reason.Assumable.DOOR_HEIGHT;
+import static lungfish.reason.Assumable.DOOR_REDUCTION;
+import static lungfish.reason.Assumable.WALL_REDUCTION;
 
 import java.util.Arrays;
 import java.util.List;

@@ -1,8 +1,8 @@
 package lungfish.noise;
 
-import static lungfish.catalogue.AssumedValue.Key.ABSORPTION;
-import static lungfish.catalogue.AssumedValue.Key.AIR_PATH_SHARE;
-import static lungfish.catalogue.AssumedValue.Key.LISTENER_DISTANCE;
+import static lungfish.reason.Assumable.ABSORPTION;
+import static lungfish.reason.Assumable.AIR_PATH_SHARE;
+import static lungfish.reason.Assumable.LISTENER_DISTANCE;
 
 import java.util.LinkedHashSet;
 import java.util.List;

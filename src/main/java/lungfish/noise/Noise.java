@@ -1,6 +1,6 @@
 package lungfish.noise;
 
-import static lungfish.catalogue.AssumedValue.Key.LOUDEST;
+import static lungfish.reason.Assumable.LOUDEST;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -18,6 +18,7 @@ import lungfish.network.Device;
 import lungfish.network.Drop;
 import lungfish.network.Tubing;
 import lungfish.quantity.Dimension;
+import lungfish.reason.Assumable;
 import lungfish.reason.Assumption;
 import lungfish.reason.PartId;
 import lungfish.room.Outlet;
@@ -72,7 +73,12 @@ final class DropMaker {
     private ValveClass assumedValve(Outlet outlet) {
         ValveClass first = catalogue.valves().get(0);
         assumptions.add(new Assumption(
-                outlet.id().part(), "valve: " + first.name(), first.openLossFactor(), Dimension.RATIO, first.source()));
+                Assumable.VALVE_KIND,
+                outlet.id().part(),
+                "valve: " + first.name(),
+                first.openLossFactor(),
+                Dimension.RATIO,
+                first.source()));
         return first;
     }
 
@@ -108,7 +114,7 @@ final class DropMaker {
 
     /** Into the airline and out of it. */
     private double tapLoss() {
-        return catalogue.assumed(AssumedValue.Key.TAP_LOSS_FACTOR).si();
+        return catalogue.assumed(Assumable.TAP_LOSS_FACTOR).si();
     }
 
     AirlineSize airline(String id) {
@@ -118,8 +124,13 @@ final class DropMaker {
     /** The usual airline, for an outlet or a gang of which the room does not say. */
     AirlineSize assumedAirline(PartId where) {
         AirlineSize first = catalogue.airlines().get(0);
-        assumptions.add(
-                new Assumption(where, "airline: " + first.name(), first.boreM(), Dimension.BORE, first.source()));
+        assumptions.add(new Assumption(
+                Assumable.AIRLINE_SIZE,
+                where,
+                "airline: " + first.name(),
+                first.boreM(),
+                Dimension.BORE,
+                first.source()));
         return first;
     }
 
@@ -128,12 +139,12 @@ final class DropMaker {
         Seat seat = need.seat();
         double above = seat.tank().outside().heightM() - seat.tank().waterDepthM();
         double straight = from.distanceM(seat.rim()) + above + need.depthM().si();
-        return straight * (1 + catalogue.assumed(AssumedValue.Key.AIRLINE_SLACK).si());
+        return straight * (1 + catalogue.assumed(Assumable.AIRLINE_SLACK).si());
     }
 
     /** The slack that drawn airlines get, as an assumption of the room. */
     AssumedValue slack() {
-        return catalogue.assumed(AssumedValue.Key.AIRLINE_SLACK);
+        return catalogue.assumed(Assumable.AIRLINE_SLACK);
     }
 
     List<Assumption> assumptions() {

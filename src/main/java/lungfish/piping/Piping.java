@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lungfish.air.Fittings;
 import lungfish.catalogue.AirlineSize;
-import lungfish.catalogue.AssumedValue;
 import lungfish.catalogue.Catalogue;
 import lungfish.demand.Demand;
 import lungfish.demand.Need;
@@ -19,6 +18,7 @@ import lungfish.network.Drop;
 import lungfish.network.Network;
 import lungfish.network.Pipe;
 import lungfish.quantity.Dimension;
+import lungfish.reason.Assumable;
 import lungfish.reason.Assumption;
 import lungfish.reason.Code;
 import lungfish.reason.Finding;
@@ -190,7 +190,7 @@ public final class Piping {
                 .orElse(drawnM);
         double k = Fittings.ENTRANCE
                 + Fittings.EXIT
-                + catalogue.assumed(AssumedValue.Key.GANG_LOSS_FACTOR).si();
+                + catalogue.assumed(Assumable.GANG_LOSS_FACTOR).si();
         work.addPipe(new Pipe(name, from, name, lengthM, size.boreM(), size.roughnessM(), k));
     }
 
@@ -224,14 +224,15 @@ public final class Piping {
         if (typed.isPresent()) {
             return typed.getAsDouble();
         }
-        double assumedM = catalogue.assumed(AssumedValue.Key.HOSE_LENGTH).si();
+        double assumedM = catalogue.assumed(Assumable.HOSE_LENGTH).si();
         double lengthM = Math.max(assumedM, drawnM);
         assumptions.add(new Assumption(
+                Assumable.HOSE_LENGTH,
                 blower.id().part(),
                 "hose from the blower to the pipe",
                 lengthM,
                 Dimension.LENGTH,
-                catalogue.assumed(AssumedValue.Key.HOSE_LENGTH).source()));
+                catalogue.assumed(Assumable.HOSE_LENGTH).source()));
         return lengthM;
     }
 }

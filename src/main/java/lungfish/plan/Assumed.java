@@ -3,8 +3,8 @@ package lungfish.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import lungfish.catalogue.AssumedValue;
 import lungfish.quantity.Dimension;
+import lungfish.reason.Assumable;
 import lungfish.reason.Assumption;
 import lungfish.reason.PartId;
 import lungfish.room.Climate;
@@ -28,20 +28,20 @@ final class Assumed {
         Room room = setup.room();
         Climate climate = room.climate();
         Wishes wishes = room.wishes();
-        own.where(climate.temperatureK(), AssumedValue.Key.ROOM_TEMPERATURE);
-        own.where(climate.altitudeM(), AssumedValue.Key.ALTITUDE);
-        own.where(wishes.growthReserve(), AssumedValue.Key.GROWTH_RESERVE);
-        own.where(wishes.indexSparePa(), AssumedValue.Key.INDEX_SPARE);
-        own.where(wishes.jarM3(), AssumedValue.Key.JAR);
-        own.where(room.supply().voltageV(), AssumedValue.Key.VOLTAGE);
+        own.where(climate.temperatureK(), Assumable.ROOM_TEMPERATURE);
+        own.where(climate.altitudeM(), Assumable.ALTITUDE);
+        own.where(wishes.growthReserve(), Assumable.GROWTH_RESERVE);
+        own.where(wishes.indexSparePa(), Assumable.INDEX_SPARE);
+        own.where(wishes.jarM3(), Assumable.JAR);
+        own.where(room.supply().voltageV(), Assumable.VOLTAGE);
         if (climate.coldestPipeK().isPresent()) {
-            own.where(climate.humidity(), AssumedValue.Key.HUMIDITY);
+            own.where(climate.humidity(), Assumable.HUMIDITY);
         }
         own.outlets();
         return own.assumptions;
     }
 
-    private void where(OptionalDouble typed, AssumedValue.Key key) {
+    private void where(OptionalDouble typed, Assumable key) {
         if (typed.isEmpty()) {
             assumptions.add(setup.catalogue().assumed(key).about(PartId.ROOM));
         }
@@ -53,12 +53,16 @@ final class Assumed {
                 .map(need -> need.seat().outlet())
                 .toList();
         if (outlets.stream().anyMatch(Assumed::isMeasuredFromTheDrawing)) {
-            assumptions.add(
-                    setup.catalogue().assumed(AssumedValue.Key.AIRLINE_SLACK).about(PartId.ROOM));
+            assumptions.add(setup.catalogue().assumed(Assumable.AIRLINE_SLACK).about(PartId.ROOM));
         }
         if (outlets.stream().anyMatch(Assumed::hasNoOpening)) {
             assumptions.add(new Assumption(
-                    PartId.ROOM, "opening of a valve whose setting is not filed", 1, Dimension.SHARE, WIDE_OPEN));
+                    Assumable.VALVE_OPENING,
+                    PartId.ROOM,
+                    "opening of a valve whose setting is not filed",
+                    1,
+                    Dimension.SHARE,
+                    WIDE_OPEN));
         }
     }
 

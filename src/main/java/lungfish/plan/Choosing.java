@@ -6,13 +6,13 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import lungfish.blower.Machine;
 import lungfish.blower.Machines;
-import lungfish.catalogue.AssumedValue;
 import lungfish.catalogue.BlowerClass;
 import lungfish.catalogue.PipeSize;
 import lungfish.noise.Noise;
 import lungfish.noise.NoiseAnswer;
 import lungfish.noise.SoundSource;
 import lungfish.piping.PipedRoom;
+import lungfish.reason.Assumable;
 import lungfish.room.Blower;
 import lungfish.room.Wishes;
 import lungfish.sizing.Asked;
@@ -73,15 +73,15 @@ final class Choosing {
     Asked asked() {
         Wishes wishes = setup.room().wishes();
         return new Asked(
-                wishes.growthReserve().orElse(assumed(AssumedValue.Key.GROWTH_RESERVE)),
-                wishes.indexSparePa().orElse(assumed(AssumedValue.Key.INDEX_SPARE)),
+                wishes.growthReserve().orElse(assumed(Assumable.GROWTH_RESERVE)),
+                wishes.indexSparePa().orElse(assumed(Assumable.INDEX_SPARE)),
                 wishes.loudestDba(),
                 warmestPipeK(),
-                OptionalDouble.of(setup.room().supply().voltageV().orElse(assumed(AssumedValue.Key.VOLTAGE))),
+                OptionalDouble.of(setup.room().supply().voltageV().orElse(assumed(Assumable.VOLTAGE))),
                 wishes.order());
     }
 
-    private double assumed(AssumedValue.Key key) {
+    private double assumed(Assumable key) {
         return setup.catalogue().assumed(key).si();
     }
 

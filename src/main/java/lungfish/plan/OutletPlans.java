@@ -9,11 +9,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lungfish.air.JarFill;
 import lungfish.air.Water;
-import lungfish.catalogue.AssumedValue;
 import lungfish.demand.Need;
 import lungfish.network.Drop;
 import lungfish.network.DropFlow;
 import lungfish.network.Drops;
+import lungfish.reason.Assumable;
 import lungfish.room.OutletId;
 import lungfish.sizing.PumpDuty;
 
@@ -29,7 +29,7 @@ final class OutletPlans {
         this.jarM3 = setup.room()
                 .wishes()
                 .jarM3()
-                .orElse(setup.catalogue().assumed(AssumedValue.Key.JAR).si());
+                .orElse(setup.catalogue().assumed(Assumable.JAR).si());
     }
 
     List<OutletPlan> of(Optional<AirSide> air) {

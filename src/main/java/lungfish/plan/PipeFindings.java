@@ -13,13 +13,13 @@ import lungfish.air.Air;
 import lungfish.air.DewPoint;
 import lungfish.air.Tube;
 import lungfish.blower.Discharge;
-import lungfish.catalogue.AssumedValue;
 import lungfish.catalogue.PipeSize;
 import lungfish.network.AsSet;
 import lungfish.network.Network;
 import lungfish.piping.Stretch;
 import lungfish.quantity.Dimension;
 import lungfish.reason.Amount;
+import lungfish.reason.Assumable;
 import lungfish.reason.Code;
 import lungfish.reason.Finding;
 import lungfish.reason.PartId;
@@ -174,7 +174,7 @@ final class PipeFindings {
             double humidity = setup.room()
                     .climate()
                     .humidity()
-                    .orElse(setup.catalogue().assumed(AssumedValue.Key.HUMIDITY).si());
+                    .orElse(setup.catalogue().assumed(Assumable.HUMIDITY).si());
             double ambient = setup.surroundings().ambientPa();
             double ratio = (ambient + air.duty().candidate().tired().gaugePa()) / ambient;
             double dew = DewPoint.dewPointK(setup.surroundings().temperatureK().si(), humidity, ratio);

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import lungfish.air.Water;
-import lungfish.catalogue.AssumedValue;
 import lungfish.demand.Need;
 import lungfish.quantity.Dimension;
 import lungfish.reason.Amount;
+import lungfish.reason.Assumable;
 import lungfish.reason.Code;
 import lungfish.reason.Finding;
 import lungfish.reason.PartId;
@@ -107,7 +107,7 @@ final class RoomCautions {
         double own = rack.ownMassKg()
                 .orElse(rack.shelves().size()
                         * setup.catalogue()
-                                .assumed(AssumedValue.Key.RACK_MASS_PER_SHELF)
+                                .assumed(Assumable.RACK_MASS_PER_SHELF)
                                 .si());
         double water = rack.tanks().mapToDouble(this::waterKg).sum();
         return (own + water) * Water.GRAVITY_M_PER_S2 / (rack.widthM() * rack.depthM());

@@ -1,7 +1,7 @@
 package lungfish.noise;
 
-import static lungfish.catalogue.AssumedValue.Key.DOOR_REDUCTION;
-import static lungfish.catalogue.AssumedValue.Key.WALL_REDUCTION;
+import static lungfish.reason.Assumable.DOOR_REDUCTION;
+import static lungfish.reason.Assumable.WALL_REDUCTION;
 
 import java.util.stream.DoubleStream;
 import lungfish.catalogue.BlowerClass.Level;

@@ -6,6 +6,7 @@ import lungfish.quantity.Dimension;
 import lungfish.quantity.DisplayUnits;
 import lungfish.quantity.Quantities;
 import lungfish.reason.Amount;
+import lungfish.reason.Assumable;
 import lungfish.reason.Assumption;
 import lungfish.reason.Code;
 import lungfish.reason.Finding;
@@ -80,9 +81,15 @@ final class SentencesTest {
     @Test
     void anAssumptionSaysItsReason() {
         Assumption assumption = new Assumption(
-                PartId.ROOM, "room temperature", 295.15, Dimension.TEMPERATURE, "common practice, no source");
+                Assumable.ROOM_TEMPERATURE,
+                PartId.ROOM,
+                "room temperature",
+                295.15,
+                Dimension.TEMPERATURE,
+                "common practice, no source");
         assertThat(METRIC.says(assumption)).isEqualTo("room temperature: 22 °C (common practice, no source)");
-        Assumption ofTank = new Assumption(TANK, "temperature", 298.15, Dimension.TEMPERATURE, "tropical");
+        Assumption ofTank = new Assumption(
+                Assumable.BATTERY_TEMPERATURE, TANK, "temperature", 298.15, Dimension.TEMPERATURE, "tropical");
         assertThat(METRIC.says(ofTank)).isEqualTo("temperature (tank c4): 25 °C (tropical)");
     }
 
