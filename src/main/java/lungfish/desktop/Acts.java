@@ -37,6 +37,7 @@ record Acts(
                 List.of(
                         new ShowOutlets(window),
                         new ShowFindings(window),
+                        new ShowAssumed(window),
                         new ShowChosen(window),
                         new FindOutlet(window),
                         new OpenRack(window),

@@ -25,17 +25,20 @@ final class Below extends Sheet {
     private static final String OUTLETS = "outlets";
     private static final String FINDINGS = "findings";
     private static final String CHOSEN = "chosen";
+    private static final String ASSUMED = "assumed";
 
     private final transient View view;
     private final CardLayout cards = new CardLayout();
     private final JPanel middle = new JPanel(cards);
     private final JToggleButton outletsTab = new JToggleButton();
     private final JToggleButton findingsTab = new JToggleButton();
+    private final JToggleButton assumedTab = new JToggleButton();
     private final JToggleButton chosenTab = new JToggleButton();
     private final JTextField filter = new JTextField();
     private final JCheckBox asSet = new JCheckBox("as it is set");
     private final OutletsTable table;
     private final FindingsList findings;
+    private final AssumedSheet assumed;
     private final ChosenSheet chosen;
 
     Below(View view, Consumer<PartId> leadTo, BiConsumer<OutletId, OutletColumn> whyAsked) {
@@ -43,10 +46,12 @@ final class Below extends Sheet {
         this.view = view;
         this.table = new OutletsTable(view, new OutletsModel(), leadTo, whyAsked);
         this.findings = new FindingsList(view, leadTo);
+        this.assumed = new AssumedSheet(view, leadTo);
         this.chosen = new ChosenSheet(view);
         middle.setOpaque(false);
         middle.add(scrolling(table), OUTLETS);
         middle.add(scrolling(findings), FINDINGS);
+        middle.add(assumed, ASSUMED);
         middle.add(chosen, CHOSEN);
         add(head());
         add(middle, "grow, hmin 0");
@@ -55,11 +60,13 @@ final class Below extends Sheet {
     }
 
     private JPanel head() {
-        JPanel head = new JPanel(new MigLayout("insets 0, fillx, gap 6 0", "[][shp 50][shp 80][grow, right][shp 200]"));
+        JPanel head = new JPanel(
+                new MigLayout("insets 0, fillx, gap 6 0", "[][shp 50][shp 60][shp 80][grow, right][shp 200]"));
         head.setOpaque(false);
         ButtonGroup tabs = new ButtonGroup();
         tab(outletsTab, OUTLETS, tabs);
         tab(findingsTab, FINDINGS, tabs);
+        tab(assumedTab, ASSUMED, tabs);
         tab(chosenTab, CHOSEN, tabs);
         outletsTab.setSelected(true);
         filter.putClientProperty("JTextField.placeholderText", "Filter outlets");
@@ -75,6 +82,7 @@ final class Below extends Sheet {
                 event -> view.show(asSet.isSelected() ? Shown.AS_IT_IS_SET : Shown.AS_IT_SHOULD_BE_SET));
         head.add(outletsTab);
         head.add(findingsTab, "wmin " + view.px(60));
+        head.add(assumedTab, "wmin " + view.px(36));
         head.add(chosenTab, "wmin " + view.px(36));
         head.add(asSet);
         head.add(filter, "wmin " + view.px(12));
@@ -101,6 +109,7 @@ final class Below extends Sheet {
         outletsTab.setText(
                 "Outlets " + view.plan().map(plan -> plan.outlets().size()).orElse(0));
         tellChosen();
+        assumedTab.setText(AssumedSheet.count(view) + " assumed");
         findingsTab.setText(view.plan().map(Below::count).orElse("Findings"));
         boolean toMend = view.plan().map(plan -> toMend(plan) > 0).orElse(false);
         findingsTab.setForeground(
@@ -131,6 +140,7 @@ final class Below extends Sheet {
         boolean outlets = card.equals(OUTLETS);
         outletsTab.setSelected(outlets);
         findingsTab.setSelected(card.equals(FINDINGS));
+        assumedTab.setSelected(card.equals(ASSUMED));
         chosenTab.setSelected(card.equals(CHOSEN));
         filter.setEnabled(outlets);
     }
@@ -141,6 +151,12 @@ final class Below extends Sheet {
         if (findings.isSelectionEmpty()) {
             findings.setSelectedIndex(0);
         }
+    }
+
+    /** To what is assumed. */
+    void showAssumed() {
+        show(ASSUMED);
+        assumed.takeFocus();
     }
 
     /** To the fields of what is chosen. */
@@ -167,6 +183,8 @@ final class Below extends Sheet {
             table.requestFocusInWindow();
         } else if (chosenTab.isSelected()) {
             chosen.takeFocus();
+        } else if (assumedTab.isSelected()) {
+            assumed.takeFocus();
         } else {
             findings.requestFocusInWindow();
         }

@@ -64,7 +64,7 @@ final class BlowerProperties {
                 new Property.Amount(
                         "Air that it draws",
                         Dimension.TEMPERATURE,
-                        "as the room",
+                        Property.Usual.words("as the room"),
                         said(blower -> Properties.boxed(blower.siting().intakeTemperatureK())),
                         (now, k) -> MachineEdits.intakeK(now, id, k)));
     }

@@ -1,8 +1,7 @@
 package lungfish.desktop;
 
+import java.util.List;
 import java.util.OptionalDouble;
-import java.util.function.Consumer;
-import java.util.function.Supplier;
 import javax.swing.ButtonGroup;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -12,8 +11,8 @@ import lungfish.demand.Upkeep;
 import lungfish.desk.Desk;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
+import lungfish.edit.Attempt;
 import lungfish.edit.BlowerEdits;
-import lungfish.edit.ClimateEdits;
 import lungfish.quantity.Dimension;
 import lungfish.room.Blower;
 
@@ -21,40 +20,30 @@ import lungfish.room.Blower;
 final class ConditionsSheet extends SideSheet {
     private final Stack stack = new Stack();
     private final Desk desk;
-    private final QuantityField temperature;
+    private final JComponent first;
 
     ConditionsSheet(View view, Side side) {
         super(view, side, "Conditions");
         this.desk = view.desk();
-        this.temperature = field(
-                "Room temperature",
-                Dimension.TEMPERATURE,
-                () -> desk.room().climate().temperatureK(),
-                si -> desk.apply(ClimateEdits.temperatureK(si)));
-        field(
-                "Altitude above the sea",
-                Dimension.ALTITUDE,
-                () -> desk.room().climate().altitudeM(),
-                si -> desk.apply(ClimateEdits.altitudeM(si)));
+        this.first = SettingProperties.air().stream().map(this::field).toList().get(0);
         note("Leave a field empty if you do not know: the plan then assumes a usual value, and says so.");
         bleed();
         age();
         add(Side.scrolling(stack), "grow, push");
     }
 
-    private QuantityField field(
-            String name, Dimension dimension, Supplier<OptionalDouble> now, Consumer<OptionalDouble> typed) {
+    private JComponent field(Property property) {
         Paragraph trouble = new Paragraph(view(), Type::body, Palette::accent, this::innerPx);
-        QuantityField field = new QuantityField(view(), dimension, now, typed, said -> {
-            trouble.setText(said);
-            trouble.setVisible(!said.isEmpty());
-        });
-        JLabel label = Line.title(view(), name);
+        JComponent field = new PropertyFields(view(), said -> {
+                    trouble.setText(said);
+                    trouble.setVisible(!said.isEmpty());
+                })
+                .of(property);
+        JLabel label = Line.title(view(), property.label());
         label.setLabelFor(field);
-        field.getAccessibleContext().setAccessibleName(name);
-        field.setName(name);
+        trouble.setVisible(false);
         stack.add(label, "gaptop " + view().px(4));
-        stack.add(field, "growx 0, wmin " + view().px(160));
+        stack.add(field, "growx 0, wmin " + view().px(200));
         stack.add(trouble, "growx");
         return field;
     }
@@ -72,7 +61,12 @@ final class ConditionsSheet extends SideSheet {
                 choice("let out, down to what the room needs", () -> desk.apply(BlowerEdits.bleedAsNeeded()), group);
         JRadioButton shut = choice(
                 "not let out: the valves take up the pressure", () -> desk.apply(BlowerEdits.shutTheBleed()), group);
-        field("Or let out down to this pressure at the blower", Dimension.PRESSURE, this::bledToPa, this::bleedTo);
+        field(new Property.Amount(
+                "Or let out down to this pressure at the blower",
+                Dimension.PRESSURE,
+                Property.Usual.NONE,
+                room -> new Property.Said<>(List.of(Properties.boxed(bledToPa()))),
+                (room, si) -> bleedTo(si)));
         follow(() -> {
             Blower.Bleed bleed = BlowerSheet.bleed(view());
             group.clearSelection();
@@ -86,8 +80,8 @@ final class ConditionsSheet extends SideSheet {
         return BlowerSheet.bleed(view()) instanceof Blower.BledTo to ? to.gaugePa() : OptionalDouble.empty();
     }
 
-    private void bleedTo(OptionalDouble pa) {
-        desk.apply(pa.isPresent() ? BlowerEdits.bleedTo(pa.getAsDouble()) : BlowerEdits.bleedAsNeeded());
+    private static Attempt bleedTo(OptionalDouble pa) {
+        return pa.isPresent() ? BlowerEdits.bleedTo(pa.getAsDouble()) : BlowerEdits.bleedAsNeeded();
     }
 
     private void age() {
@@ -127,6 +121,6 @@ final class ConditionsSheet extends SideSheet {
 
     @Override
     void takeFocus() {
-        temperature.requestFocusInWindow();
+        first.requestFocusInWindow();
     }
 }

@@ -40,7 +40,7 @@ final class FittingProperties {
             all.add(new Property.Amount(
                     "Open",
                     Dimension.SHARE,
-                    "fully",
+                    Property.Usual.words("fully"),
                     said(fitting -> Properties.boxed(fitting.opening())),
                     (now, share) -> new ValveEdits(catalogue).set(now, chosen, share)));
         }
@@ -59,7 +59,7 @@ final class FittingProperties {
                 new Property.Amount(
                         "Along the pipe, from its start",
                         Dimension.LENGTH,
-                        "",
+                        Property.Usual.NONE,
                         said(fitting -> Optional.of(fitting.atM())),
                         (now, m) -> FittingEdits.place(now, run, part.number(), m.orElseGet(() -> atM(now)))));
     }

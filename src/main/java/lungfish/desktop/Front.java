@@ -8,6 +8,7 @@ import java.util.function.Predicate;
 import lungfish.catalogue.AssumedValue;
 import lungfish.edit.Part;
 import lungfish.edit.Selecting;
+import lungfish.reason.Assumable;
 import lungfish.room.Outlet;
 import lungfish.room.OutletId;
 import lungfish.room.Rack;
@@ -75,7 +76,7 @@ final class Front {
 
     /** How deep an outlet lets its air go, as typed or as the plan takes it, m. */
     double depthM(Tank tank, OutletId id) {
-        AssumedValue above = view.desk().shared().catalogue().assumed(AssumedValue.Key.WATER_ABOVE_BOTTOM);
+        AssumedValue above = view.desk().shared().catalogue().assumed(Assumable.WATER_ABOVE_BOTTOM);
         return tank.outlets().stream()
                 .filter(outlet -> outlet.id().equals(id))
                 .findFirst()

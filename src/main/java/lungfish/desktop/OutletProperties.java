@@ -5,15 +5,19 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lungfish.catalogue.AirlineSize;
 import lungfish.catalogue.Catalogue;
 import lungfish.catalogue.CheckValveClass;
 import lungfish.catalogue.DeviceClass;
+import lungfish.catalogue.ValveClass;
+import lungfish.demand.Need;
 import lungfish.edit.Attempt;
 import lungfish.edit.DropEdits;
 import lungfish.edit.OutletEdits;
 import lungfish.edit.Selection;
+import lungfish.plan.Plan;
 import lungfish.quantity.Dimension;
 import lungfish.room.Outlet;
 import lungfish.room.OutletId;
@@ -42,43 +46,72 @@ final class OutletProperties {
                 amount(
                         "Depth of its release",
                         Dimension.DEPTH,
-                        "above the bottom",
+                        taken("assumed", need -> OptionalDouble.of(need.depthM().si())),
                         Outlet::depthM,
                         OutletEdits::depthM),
                 amount(
+                        "Turns its tank over",
+                        Dimension.TURNOVER,
+                        Property.Usual.words("not asked"),
+                        outlet -> outlet.flow().turnoverPerS(),
+                        OutletEdits::turnover),
+                amount(
                         "Target",
                         Dimension.AIR_FLOW,
-                        "usual for the device",
+                        taken(
+                                "usual for the device",
+                                need -> OptionalDouble.of(need.targetM3PerS().si())),
                         outlet -> outlet.flow().targetM3PerS(),
                         OutletEdits::target),
                 amount(
                         "At least",
                         Dimension.AIR_FLOW,
-                        "as the device",
+                        taken("as the device", need -> OptionalDouble.of(need.leastM3PerS())),
                         outlet -> outlet.flow().leastM3PerS(),
                         OutletEdits::least),
                 amount(
                         "At most",
                         Dimension.AIR_FLOW,
-                        "as the device",
+                        taken("as the device", Need::mostM3PerS),
                         outlet -> outlet.flow().mostM3PerS(),
                         OutletEdits::most),
                 use(),
                 essential(),
+                valve(),
                 amount(
                         "Valve is open",
                         Dimension.SHARE,
-                        "unknown",
+                        Property.Usual.words("not known"),
                         outlet -> outlet.valve().map(Outlet.Valve::opening).orElse(OptionalDouble.empty()),
                         DropEdits::opening),
                 airline(),
                 amount(
                         "Length of airline",
                         Dimension.LENGTH,
-                        "as drawn",
+                        new Property.Usual("as drawn", "as drawn", this::drawnM),
                         outlet -> outlet.airline().map(Outlet.Airline::lengthM).orElse(OptionalDouble.empty()),
                         DropEdits::airlineLength),
                 check());
+    }
+
+    /** Those of outlets in place; a planned one has no airline yet. */
+    private Property.Said<Double> drawnM(Plan plan) {
+        return new Property.Said<>(plan.piped().stream()
+                .flatMap(piped -> IntStream.range(0, piped.needs().size())
+                        .filter(i -> ids.contains(piped.needs().get(i).id()))
+                        .mapToObj(i -> Optional.of(piped.airlineM().get(i))))
+                .toList());
+    }
+
+    /** What the plan takes of each outlet. */
+    private Property.Usual taken(String words, Function<Need, OptionalDouble> of) {
+        return new Property.Usual(
+                words,
+                words,
+                plan -> Properties.said(
+                        Stream.concat(plan.demand().needs().stream(), plan.demand().planned().stream())
+                                .filter(need -> ids.contains(need.id())),
+                        need -> Properties.boxed(of.apply(need))));
     }
 
     private interface Saying {
@@ -86,7 +119,11 @@ final class OutletProperties {
     }
 
     private Property amount(
-            String label, Dimension dimension, String usual, Function<Outlet, OptionalDouble> now, Saying saying) {
+            String label,
+            Dimension dimension,
+            Property.Usual usual,
+            Function<Outlet, OptionalDouble> now,
+            Saying saying) {
         return new Property.Amount(
                 label,
                 dimension,
@@ -122,11 +159,22 @@ final class OutletProperties {
                 (room, that) -> OutletEdits.essential(room, ids, that));
     }
 
+    private Property valve() {
+        return new Property.OneOf<>(
+                "Valve",
+                PropertyFields.orNothing(catalogue.valves().stream()),
+                kind -> kind.map(ValveClass::name)
+                        .orElse("assumed: " + catalogue.valves().get(0).name()),
+                said(outlet -> outlet.valve().map(Outlet.Valve::kind).flatMap(catalogue::valve)),
+                (room, kind) -> DropEdits.valve(room, ids, kind));
+    }
+
     private Property airline() {
         return new Property.OneOf<>(
                 "Airline",
                 PropertyFields.orNothing(catalogue.airlines().stream()),
-                size -> size.map(AirlineSize::name).orElse("usual"),
+                size -> size.map(AirlineSize::name)
+                        .orElse("assumed: " + catalogue.airlines().get(0).name()),
                 said(outlet -> outlet.airline().flatMap(Outlet.Airline::size).flatMap(catalogue::airline)),
                 (room, size) -> DropEdits.airline(room, ids, size));
     }

@@ -6,7 +6,11 @@ import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import lungfish.edit.Attempt;
+import lungfish.plan.Plan;
 import lungfish.quantity.Dimension;
+import lungfish.reason.Assumable;
+import lungfish.reason.Assumption;
+import lungfish.reason.PartId;
 import lungfish.room.Room;
 
 /** Something that is said of what is chosen, and can be said otherwise. Where several things differ it is mixed. */
@@ -30,14 +34,39 @@ sealed interface Property {
             implements Property {}
 
     /**
-     * A quantity.
+     * What the plan takes where nothing is said.
      *
-     * @param usual what the plan takes where nothing is said, in a word or two; empty where something must be said
+     * @param words what is told beside the number, in a word or two
+     * @param otherwise what is told where there is no number; empty where something must be said
+     * @param si the number itself, of each thing that is chosen
      */
+    record Usual(String words, String otherwise, Function<Plan, Said<Double>> si) {
+        static final Usual NONE = words("");
+
+        static Usual words(String words) {
+            return new Usual(words, words, plan -> new Said<>(List.of()));
+        }
+
+        /** What the plan lists among what it assumes, of all these parts alike. */
+        static Usual assumed(Assumable key, List<PartId> where) {
+            return new Usual(
+                    "assumed",
+                    "not said",
+                    plan -> new Said<>(where.stream()
+                            .map(part -> plan.assumptions().stream()
+                                    .filter(each ->
+                                            each.key() == key && each.where().equals(part))
+                                    .findFirst()
+                                    .map(Assumption::si))
+                            .toList()));
+        }
+    }
+
+    /** A quantity. */
     record Amount(
             String label,
             Dimension dimension,
-            String usual,
+            Usual usual,
             Function<Room, Said<Double>> now,
             BiFunction<Room, OptionalDouble, Attempt> say)
             implements Property {}

@@ -43,15 +43,7 @@ final class PropertyFields {
     }
 
     private void take(Attempt attempt) {
-        told.accept(refused(attempt));
-    }
-
-    /** Does it; or says why it cannot be done. */
-    private String refused(Attempt attempt) {
-        attempt.edit().ifPresent(view.desk()::apply);
-        return attempt.refused()
-                .map(refused -> refused.sentence(view.quantities()))
-                .orElse("");
+        told.accept(view.refused(attempt));
     }
 
     private JComponent words(Property.Words words) {
@@ -88,13 +80,21 @@ final class PropertyFields {
                         .common()
                         .map(OptionalDouble::of)
                         .orElse(OptionalDouble.empty()),
-                si -> refused(amount.say().apply(room(), si)),
+                si -> view.refused(amount.say().apply(room(), si)),
                 told);
-        view.follow(
-                field,
-                () -> field.putClientProperty(
-                        "JTextField.placeholderText", amount.now().apply(room()).isMixed() ? MIXED : amount.usual()));
+        field.whenSilent(() -> silence(amount));
         return field;
+    }
+
+    /** Things that differ are not silent, though the field is empty. */
+    private Silence silence(Property.Amount amount) {
+        if (amount.now().apply(room()).isMixed()) {
+            return Silence.of(MIXED);
+        }
+        Optional<Double> taken = view.plan().map(amount.usual().si()).flatMap(Property.Said::common);
+        Property.Usual usual = amount.usual();
+        return taken.map(si -> new Silence(OptionalDouble.of(si), usual.words()))
+                .orElseGet(() -> Silence.of(usual.otherwise()));
     }
 
     private <T> JComponent oneOf(Property.OneOf<T> one) {

@@ -1,13 +1,19 @@
 package lungfish.desktop;
 
+import java.awt.Insets;
+import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import javax.swing.AbstractAction;
+import javax.swing.JButton;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import lungfish.quantity.Dimension;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A field for a quantity. It shows the reader's units and takes any; empty means that nothing is said. What cannot be
@@ -19,6 +25,8 @@ final class QuantityField extends JTextField {
     private final transient Supplier<OptionalDouble> now;
     private final transient Function<OptionalDouble, String> typed;
     private final transient Consumer<String> told;
+    private final JButton keep = new JButton("keep");
+    private transient Supplier<Silence> silence = () -> Silence.NOTHING;
     private String shown = "";
     private String trouble = "";
 
@@ -70,7 +78,34 @@ final class QuantityField extends JTextField {
                 take();
             }
         });
+        keep.setName("keep");
+        keep.putClientProperty("JButton.buttonType", "toolBarButton");
+        keep.setMargin(new Insets(0, 4, 0, 4));
+        keep.addActionListener(event -> keep());
+        putClientProperty("JTextField.trailingComponent", keep);
+        getInputMap().put(KeyStroke.getKeyStroke("ctrl ENTER"), "keep");
+        getActionMap().put("keep", new AbstractAction() {
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                keep();
+            }
+        });
         view.follow(this, this::tell);
+    }
+
+    /** What it means when nothing is said: shown while it is empty; a number can be kept as one's own. */
+    void whenSilent(Supplier<Silence> means) {
+        silence = means;
+        tell();
+    }
+
+    /** Makes what is assumed one's own: that very number, not what is shown of it. */
+    private void keep() {
+        Silence means = silence.get();
+        if (now.get().isEmpty() && means.takenSi().isPresent()) {
+            requestFocusInWindow();
+            taken(means.takenSi());
+        }
     }
 
     /** Shows what is so now, unless something is being typed or is still to be mended: that is never lost. */
@@ -82,6 +117,24 @@ final class QuantityField extends JTextField {
         if (!isTyped) {
             setText(shown);
         }
+        tellSilence();
+    }
+
+    private void tellSilence() {
+        Silence means = silence.get();
+        String taken = means.taken(view.quantities(), dimension);
+        boolean canKeep = now.get().isEmpty() && !taken.isEmpty();
+        String own = "Keep " + taken + " as your own value (Ctrl+Enter)";
+        putClientProperty("JTextField.placeholderText", means.says(view.quantities(), dimension));
+        setToolTipText(now.get().isEmpty() ? blankAsNull(means.says(view.quantities(), dimension)) : null);
+        keep.setVisible(canKeep);
+        keep.setToolTipText(own);
+        keep.getAccessibleContext().setAccessibleName(own);
+        keep.setFont(view.look().type().drawing());
+    }
+
+    private static @Nullable String blankAsNull(String text) {
+        return text.isBlank() ? null : text;
     }
 
     /** Takes what was typed. Whether it could be understood. */

@@ -44,7 +44,7 @@ final class RackProperties {
         all.add(new Property.Amount(
                 "Empty weight",
                 Dimension.MASS,
-                "unknown",
+                Property.Usual.words("not known"),
                 said(rack -> Properties.boxed(rack.ownMassKg())),
                 (room, kg) -> RackEdits.weigh(room, ids, kg)));
         return all;
@@ -71,8 +71,11 @@ final class RackProperties {
     private Property length(
             String label, ToDoubleFunction<Rack> side, BiFunction<Rack, Double, Function<Room, Attempt>> say) {
         return new Property.Amount(
-                label, Dimension.LENGTH, "", said(rack -> Optional.of(side.applyAsDouble(rack))), (room, si) -> racks(
-                                room)
+                label,
+                Dimension.LENGTH,
+                Property.Usual.NONE,
+                said(rack -> Optional.of(side.applyAsDouble(rack))),
+                (room, si) -> racks(room)
                         .findFirst()
                         .map(rack -> say.apply(rack, si.orElse(side.applyAsDouble(rack)))
                                 .apply(room))

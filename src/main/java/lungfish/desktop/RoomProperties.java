@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import lungfish.edit.Attempt;
 import lungfish.edit.RoomEdits;
 import lungfish.quantity.Dimension;
@@ -15,6 +16,10 @@ final class RoomProperties {
     private RoomProperties() {}
 
     static List<Property> all() {
+        return Stream.concat(own().stream(), SettingProperties.all().stream()).toList();
+    }
+
+    private static List<Property> own() {
         return List.of(
                 new Property.Words(
                         "Name of the room",
@@ -41,7 +46,7 @@ final class RoomProperties {
         return new Property.Amount(
                 label,
                 Dimension.LENGTH,
-                "",
+                Property.Usual.NONE,
                 now -> new Property.Said<>(List.of(Optional.of(side.applyAsDouble(now.shell())))),
                 (now, si) -> say.apply(now, si.orElse(side.applyAsDouble(now.shell()))));
     }

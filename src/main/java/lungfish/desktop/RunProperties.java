@@ -60,7 +60,7 @@ final class RunProperties {
         all.add(new Property.Amount(
                 "Height above the floor",
                 Dimension.LENGTH,
-                "rises",
+                Property.Usual.words("rises"),
                 said(RunProperties::levelM),
                 (room, m) -> MainEdits.level(room, ids, m.orElseGet(() -> runs(room)
                         .findFirst()

@@ -41,7 +41,7 @@ final class SeatProperties {
         return new Property.Amount(
                 label,
                 Dimension.LENGTH,
-                "",
+                Property.Usual.NONE,
                 room -> Properties.said(Places.point(room, part).stream(), at -> Optional.of(now.applyAsDouble(at))),
                 (room, si) -> Places.point(room, part)
                         .map(at -> placed(room, part, moved.apply(at, si.orElse(now.applyAsDouble(at)))))
@@ -108,7 +108,7 @@ final class SeatProperties {
         return new Property.Amount(
                 "Tap along the pipe, from its start",
                 Dimension.LENGTH,
-                "",
+                Property.Usual.NONE,
                 room -> new Property.Said<>(
                         List.of(Places.seat(room, Part.tap(id)).map(Outlet.OnRun::atM))),
                 (room, si) -> Places.seat(room, Part.tap(id))

@@ -11,7 +11,10 @@ import lungfish.edit.ContentEdits;
 import lungfish.edit.Part;
 import lungfish.edit.Selection;
 import lungfish.edit.TankEdits;
+import lungfish.plan.Plan;
 import lungfish.quantity.Dimension;
+import lungfish.reason.Assumable;
+import lungfish.reason.PartId;
 import lungfish.room.Room;
 import lungfish.room.Tank;
 import lungfish.room.TankId;
@@ -46,6 +49,12 @@ final class TankProperties {
                 (room, size) -> TankEdits.resize(
                         room, ids, size.map(TankProperties::outside).orElseGet(() -> first(room)
                                 .outside()))));
+        all.add(new Property.OneOf<>(
+                "Vessel",
+                PropertyFields.always(Stream.of(Tank.Kind.values())),
+                kind -> kind.map(TankProperties::words).orElse(""),
+                said(tank -> Optional.of(tank.kind())),
+                (room, kind) -> TankEdits.makeKind(room, ids, kind.orElseThrow())));
         all.add(side("Length", Tank.Size::lengthM, (size, m) -> new Tank.Size(m, size.widthM(), size.heightM())));
         all.add(side(
                 "Front to back", Tank.Size::widthM, (size, m) -> new Tank.Size(size.lengthM(), m, size.heightM())));
@@ -53,7 +62,7 @@ final class TankProperties {
         all.add(new Property.Amount(
                 "Depth of water",
                 Dimension.DEPTH,
-                "",
+                Property.Usual.NONE,
                 said(tank -> Optional.of(tank.waterDepthM())),
                 (room, m) ->
                         TankEdits.fill(room, ids, m.orElseGet(() -> first(room).waterDepthM()))));
@@ -61,20 +70,44 @@ final class TankProperties {
         return all;
     }
 
+    private static String words(Tank.Kind kind) {
+        return switch (kind) {
+            case TANK -> "tank";
+            case HATCHING_CONE -> "hatching cone";
+            case EGG_TUMBLER -> "egg tumbler";
+        };
+    }
+
     private List<Property> contents() {
         return List.of(
                 new Property.Amount(
                         "Temperature",
                         Dimension.TEMPERATURE,
-                        "as the room",
+                        new Property.Usual("as the room", "as the room", this::roomK),
                         said(tank -> Properties.boxed(tank.temperatureK())),
                         (room, k) -> ContentEdits.temperatureK(room, ids, k)),
                 new Property.Amount(
+                        "Salt in the water, by mass",
+                        Dimension.SHARE,
+                        Property.Usual.words("fresh water"),
+                        said(tank -> Properties.boxed(tank.salinityKgPerKg())),
+                        (room, share) -> ContentEdits.salinity(room, ids, share)),
+                new Property.Amount(
                         "Lives without air for",
                         Dimension.DURATION,
-                        "worked out",
+                        Property.Usual.words("not known"),
                         said(tank -> Properties.boxed(tank.survivalS())),
                         (room, s) -> ContentEdits.survivalS(room, ids, s)));
+    }
+
+    /** Water is as warm as its room, said or assumed. */
+    private Property.Said<Double> roomK(Plan plan) {
+        Optional<Double> said = Properties.boxed(plan.room().climate().temperatureK());
+        Optional<Double> assumed = Property.Usual.assumed(Assumable.ROOM_TEMPERATURE, List.of(PartId.ROOM))
+                .si()
+                .apply(plan)
+                .common();
+        return new Property.Said<>(List.of(said.or(() -> assumed)));
     }
 
     private Property side(
@@ -82,7 +115,11 @@ final class TankProperties {
             Function<Tank.Size, Double> side,
             java.util.function.BiFunction<Tank.Size, Double, Tank.Size> with) {
         return new Property.Amount(
-                label, Dimension.DEPTH, "", said(tank -> Optional.of(side.apply(tank.outside()))), (room, si) -> {
+                label,
+                Dimension.DEPTH,
+                Property.Usual.NONE,
+                said(tank -> Optional.of(side.apply(tank.outside()))),
+                (room, si) -> {
                     Tank.Size now = first(room).outside();
                     return TankEdits.resize(room, ids, with.apply(now, si.orElse(side.apply(now))));
                 });

@@ -197,6 +197,12 @@ final class View {
         say(attempt.refused().map(refused -> refused.sentence(quantities())));
     }
 
+    /** Does it; or says why it cannot be done. */
+    String refused(Attempt attempt) {
+        attempt.edit().ifPresent(desk::apply);
+        return attempt.refused().map(refused -> refused.sentence(quantities())).orElse("");
+    }
+
     /** Does it, and chooses what is new. */
     void apply(Edit edit) {
         Room was = desk.room();

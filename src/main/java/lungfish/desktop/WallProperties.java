@@ -93,7 +93,7 @@ final class WallProperties {
         return new Property.Amount(
                 label,
                 Dimension.LENGTH,
-                "",
+                Property.Usual.NONE,
                 room -> Properties.said(things.apply(room), thing -> Optional.of(now.apply(room, thing))),
                 (room, si) -> things.apply(room)
                         .findFirst()

@@ -14,6 +14,7 @@ import net.miginfocom.swing.MigLayout;
 /** One figure explained: the terms that add up to it, what went in, each with its origin, the equation and its source. */
 final class WhyBlock extends JPanel {
     private static final int FIGURES = 84;
+    private static final int OWN = 200;
 
     private final transient View view;
     private final transient Why why;
@@ -65,7 +66,23 @@ final class WhyBlock extends JPanel {
         }
         for (Why.Input input : why.inputs()) {
             row(input.name(), show(input.si(), input.dimension()), input.origin());
+            own(input.si(), input.origin());
         }
+    }
+
+    /** What is assumed can be said here. */
+    private void own(double si, Origin origin) {
+        Paragraph trouble = new Paragraph(view, Type::body, Palette::accent, () -> widthPx);
+        trouble.setVisible(false);
+        origin.unsaid()
+                .flatMap(key -> AssumedField.of(view, key, si, said -> {
+                    trouble.setText(said);
+                    trouble.setVisible(!said.isEmpty());
+                }))
+                .ifPresent(field -> {
+                    add(field, "spanx 2, growx 0, w " + view.px(OWN) + "!, gapbottom " + view.px(4));
+                    add(trouble, "spanx 2, growx 0, hidemode 3");
+                });
     }
 
     private void row(String saying, String figure, Origin origin) {

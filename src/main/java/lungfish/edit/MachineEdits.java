@@ -109,6 +109,11 @@ public final class MachineEdits {
                         temperatureK)));
     }
 
+    /** How old it is, s; empty: unknown. */
+    public static Attempt age(Room room, BlowerId id, OptionalDouble ageS) {
+        return change(room, id, "Set the age of ", blower -> blower.aged(ageS));
+    }
+
     /** What is fitted to it: filter, silencer, hose, relief valve. */
     public static Attempt fit(Room room, BlowerId id, UnaryOperator<Blower.Fittings> change) {
         return change(room, id, "Change what is fitted to ", blower -> blower.fitted(change.apply(blower.fittings())));

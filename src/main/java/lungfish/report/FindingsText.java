@@ -82,6 +82,6 @@ final class FindingsText {
         if (!assumptions.isEmpty()) {
             page.heading("Assumed, because the room does not say it");
         }
-        assumptions.forEach(assumption -> page.item("·", sentences.says(assumption)));
+        SharedAssumption.of(assumptions).forEach(shared -> page.item("·", sentences.says(shared)));
     }
 }

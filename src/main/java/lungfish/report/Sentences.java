@@ -43,12 +43,25 @@ public final class Sentences {
 
     /** "room temperature: 22 °C assumed, because …". */
     public String says(Assumption assumption) {
-        String name = names.of(assumption.where());
-        boolean isPlain =
-                assumption.where().equals(PartId.ROOM) || assumption.what().contains(name);
-        String of = isPlain ? "" : " (" + name + ")";
+        return says(new SharedAssumption(assumption, List.of(assumption.where())));
+    }
+
+    /** The same of what is assumed of several parts alike: "depth of the air release (4 outlets): 17 cm …". */
+    public String says(SharedAssumption shared) {
+        Assumption assumption = shared.first();
+        String name = place(shared);
+        String of = name.isEmpty() || assumption.what().contains(name) ? "" : " (" + name + ")";
         return assumption.what() + of + ": " + quantities.show(assumption.si(), assumption.dimension()) + " ("
                 + assumption.because() + ")";
+    }
+
+    /** What it is assumed of: a name, or how many; empty for the room as a whole. */
+    public String place(SharedAssumption shared) {
+        PartId first = shared.first().where();
+        if (shared.where().size() > 1) {
+            return shared.where().size() + " " + first.kind().name().toLowerCase(Locale.ROOT) + "s";
+        }
+        return first.equals(PartId.ROOM) ? "" : names.of(first);
     }
 
     /** Where a number came from, in a word or few. */

@@ -18,6 +18,16 @@ public record Backup(
         batteries = List.copyOf(batteries);
     }
 
+    /** The same with these batteries for all of its own. */
+    public Backup withBatteries(List<Battery> those) {
+        return new Backup(those, inverter, alarm, shedding, generator);
+    }
+
+    /** The same with this inverter for its own; empty: none. */
+    public Backup withInverter(Optional<Inverter> that) {
+        return new Backup(batteries, that, alarm, shedding, generator);
+    }
+
     /**
      * A battery, or several alike.
      *
@@ -33,7 +43,17 @@ public record Backup(
             double capacityC,
             OptionalDouble temperatureK,
             OptionalDouble wear,
-            Optional<CircuitId> chargedFrom) {}
+            Optional<CircuitId> chargedFrom) {
+        /** The same battery, as warm as this; empty: unknown. */
+        public Battery withTemperatureK(OptionalDouble that) {
+            return new Battery(id, kind, count, voltageV, capacityC, that, wear, chargedFrom);
+        }
+
+        /** The same battery, worn to this share; empty: unknown. */
+        public Battery withWear(OptionalDouble that) {
+            return new Battery(id, kind, count, voltageV, capacityC, temperatureK, that, chargedFrom);
+        }
+    }
 
     /** What makes mains power from the battery. */
     public record Inverter(
@@ -42,6 +62,23 @@ public record Backup(
             OptionalDouble ratedW,
             OptionalDouble surgeW,
             Optional<Wave> wave) {
+        /** An inverter of which nothing is known. */
+        public static final Inverter UNKNOWN = new Inverter(
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                Optional.empty());
+
+        /** The same inverter with this efficiency; empty: unknown. */
+        public Inverter withEfficiency(OptionalDouble that) {
+            return new Inverter(that, idleW, ratedW, surgeW, wave);
+        }
+
+        /** The same inverter with this draw of its own; empty: unknown. */
+        public Inverter withIdleW(OptionalDouble that) {
+            return new Inverter(efficiency, that, ratedW, surgeW, wave);
+        }
         /** The shape of its voltage. */
         public enum Wave {
             SINE,

@@ -68,6 +68,11 @@ public record Blower(
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
                 OptionalDouble.empty());
+
+        /** The same, on a hose so long, m; empty: unknown. */
+        public Fittings withHoseM(OptionalDouble that) {
+            return new Fittings(inletFilter, silencer, that, portM, reliefPa);
+        }
     }
 
     /** What happens to the air that the outlets do not take. */
@@ -140,6 +145,11 @@ public record Blower(
     /** So many of the same machine, side by side. */
     public Blower times(int that) {
         return new Blower(id, name, role, machine, that, siting, fittings, bleed, circuit, ageS, serves, feeds);
+    }
+
+    /** The same machine, so old, s; empty: unknown. */
+    public Blower aged(OptionalDouble that) {
+        return new Blower(id, name, role, machine, count, siting, fittings, bleed, circuit, that, serves, feeds);
     }
 
     /** The same pump of today, feeding these outlets. */

@@ -19,6 +19,16 @@ public record Climate(
         return new Climate(that, humidity, altitudeM, coldestPipeK);
     }
 
+    /** The same air, as damp as this; empty: unknown. */
+    public Climate withHumidity(OptionalDouble that) {
+        return new Climate(temperatureK, that, altitudeM, coldestPipeK);
+    }
+
+    /** The same air, and the coldest place that the main passes; empty: unknown. */
+    public Climate withColdestPipeK(OptionalDouble that) {
+        return new Climate(temperatureK, humidity, altitudeM, that);
+    }
+
     /** The same air, this high; empty: unknown. */
     public Climate withAltitudeM(OptionalDouble that) {
         return new Climate(temperatureK, humidity, that, coldestPipeK);

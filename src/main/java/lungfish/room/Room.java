@@ -88,6 +88,69 @@ public record Room(
         return surrounded(displayUnits, shell, that, listener);
     }
 
+    /** The same room on other mains. */
+    public Room withSupply(Supply that) {
+        return new Room(
+                name,
+                notes,
+                displayUnits,
+                shell,
+                climate,
+                that,
+                wishes,
+                listener,
+                circuits,
+                racks,
+                runs,
+                gangs,
+                blowers,
+                backup,
+                stirrers,
+                ownClasses);
+    }
+
+    /** The same room, of which this is wished. */
+    public Room withWishes(Wishes that) {
+        return new Room(
+                name,
+                notes,
+                displayUnits,
+                shell,
+                climate,
+                supply,
+                that,
+                listener,
+                circuits,
+                racks,
+                runs,
+                gangs,
+                blowers,
+                backup,
+                stirrers,
+                ownClasses);
+    }
+
+    /** The same room, kept going by this. */
+    public Room withBackup(Backup that) {
+        return new Room(
+                name,
+                notes,
+                displayUnits,
+                shell,
+                climate,
+                supply,
+                wishes,
+                listener,
+                circuits,
+                racks,
+                runs,
+                gangs,
+                blowers,
+                that,
+                stirrers,
+                ownClasses);
+    }
+
     /** The same room within other walls. */
     public Room withShell(Shell that) {
         return surrounded(displayUnits, that, climate, listener);

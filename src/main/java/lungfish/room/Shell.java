@@ -39,6 +39,11 @@ public record Shell(
         return new Shell(length, width, height, absorption, doors, walls);
     }
 
+    /** The same room whose surfaces take up this share of the sound; empty: unknown. */
+    public Shell absorbing(OptionalDouble that) {
+        return new Shell(lengthM, widthM, heightM, that, doors, walls);
+    }
+
     /** The same room with these doors for all of its own. */
     public Shell withDoors(List<Door> those) {
         return new Shell(lengthM, widthM, heightM, absorption, those, walls);

@@ -14,4 +14,24 @@ public record Supply(
     /** Nothing is known. */
     public static final Supply UNKNOWN =
             new Supply(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), Optional.empty());
+
+    /** The same mains with this voltage; empty: unknown. */
+    public Supply withVoltageV(OptionalDouble that) {
+        return new Supply(that, frequencyHz, pricePerJ, currency);
+    }
+
+    /** The same mains with this frequency; empty: unknown. */
+    public Supply withFrequencyHz(OptionalDouble that) {
+        return new Supply(voltageV, that, pricePerJ, currency);
+    }
+
+    /** The same mains at this price of a joule; empty: unknown. */
+    public Supply withPricePerJ(OptionalDouble that) {
+        return new Supply(voltageV, frequencyHz, that, currency);
+    }
+
+    /** The same mains, paid in this; empty: no label. */
+    public Supply withCurrency(Optional<String> that) {
+        return new Supply(voltageV, frequencyHz, pricePerJ, that);
+    }
 }

@@ -39,4 +39,24 @@ public record Wishes(
     public Wishes {
         order = List.copyOf(order);
     }
+
+    public Wishes withGrowthReserve(OptionalDouble that) {
+        return new Wishes(that, indexSparePa, loudestDba, runtimeS, jarM3, order);
+    }
+
+    public Wishes withIndexSparePa(OptionalDouble that) {
+        return new Wishes(growthReserve, that, loudestDba, runtimeS, jarM3, order);
+    }
+
+    public Wishes withLoudestDba(OptionalDouble that) {
+        return new Wishes(growthReserve, indexSparePa, that, runtimeS, jarM3, order);
+    }
+
+    public Wishes withRuntimeS(OptionalDouble that) {
+        return new Wishes(growthReserve, indexSparePa, loudestDba, that, jarM3, order);
+    }
+
+    public Wishes withJarM3(OptionalDouble that) {
+        return new Wishes(growthReserve, indexSparePa, loudestDba, runtimeS, that, order);
+    }
 }

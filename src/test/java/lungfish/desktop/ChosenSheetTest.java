@@ -114,7 +114,7 @@ final class ChosenSheetTest {
         type("Target", "");
         assertThat(tanks().get(0).outlets().get(0).flow().targetM3PerS()).isEmpty();
         assertThat(bench.part(JTextField.class, "Target").getClientProperty("JTextField.placeholderText"))
-                .isEqualTo("usual for the device");
+                .isEqualTo("1.50 L/min, usual for the device"); // box-filter in devices.csv
     }
 
     @Test

@@ -2,7 +2,7 @@ package lungfish.edit;
 
 import java.util.OptionalDouble;
 
-/** Edits of the air of the room. An empty value makes it unknown again: the plan then assumes one, visibly. */
+/** Edits that no gate has looked at: whatever a test wants to say of the air. */
 public final class ClimateEdits {
     private ClimateEdits() {}
 

@@ -1,0 +1,58 @@
+package lungfish.desktop;
+
+import java.util.List;
+import java.util.stream.Stream;
+import lungfish.edit.OwnValue;
+import lungfish.edit.OwnValues;
+import lungfish.edit.RoomValues;
+import lungfish.reason.Assumable;
+import lungfish.reason.PartId;
+
+/** What can be said of what surrounds the room: its air, its mains, and what is wished for. */
+final class SettingProperties {
+    private static final List<PartId> ROOM = List.of(PartId.ROOM);
+
+    private SettingProperties() {}
+
+    static List<Property> all() {
+        return Stream.of(
+                        air().stream(),
+                        Stream.of(property(RoomValues.COLDEST_PIPE, Property.Usual.words("not known"))),
+                        others().flatMap(SettingProperties::assumable))
+                .flatMap(each -> each)
+                .toList();
+    }
+
+    /** What the air around it is like. */
+    static List<Property> air() {
+        return Stream.of(Assumable.ROOM_TEMPERATURE, Assumable.ALTITUDE, Assumable.HUMIDITY)
+                .flatMap(SettingProperties::assumable)
+                .toList();
+    }
+
+    private static Stream<Property> assumable(Assumable key) {
+        return OwnValues.of(key, ROOM).map(value -> property(value, Property.Usual.assumed(key, ROOM))).stream();
+    }
+
+    private static Stream<Assumable> others() {
+        return Stream.of(
+                Assumable.GROWTH_RESERVE,
+                Assumable.INDEX_SPARE,
+                Assumable.LOUDEST,
+                Assumable.ABSORPTION,
+                Assumable.RUNTIME,
+                Assumable.JAR,
+                Assumable.VOLTAGE,
+                Assumable.FREQUENCY,
+                Assumable.ENERGY_PRICE);
+    }
+
+    private static Property property(OwnValue value, Property.Usual usual) {
+        return new Property.Amount(
+                value.label(),
+                value.dimension(),
+                usual,
+                room -> new Property.Said<>(List.of(Properties.boxed(value.now().apply(room)))),
+                (room, si) -> value.say(room, si));
+    }
+}

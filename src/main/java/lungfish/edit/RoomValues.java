@@ -1,0 +1,164 @@
+package lungfish.edit;
+
+import static lungfish.edit.OwnValue.within;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import lungfish.quantity.Dimension;
+import lungfish.reason.Assumable;
+import lungfish.room.Backup;
+import lungfish.room.Climate;
+import lungfish.room.Supply;
+import lungfish.room.Wishes;
+
+/** The numbers that a keeper may say of the room as a whole: its air, its mains, and what is wished for. */
+public final class RoomValues {
+    static final Limits AIR_K = Limits.from(200, 400);
+    private static final double OLDEST_S = 1e10;
+
+    static final OwnValue TEMPERATURE =
+            climate("Room temperature", Dimension.TEMPERATURE, AIR_K, Climate::temperatureK, Climate::withTemperatureK);
+    static final OwnValue HUMIDITY =
+            climate("Relative humidity", Dimension.SHARE, Limits.SHARE, Climate::humidity, Climate::withHumidity);
+    static final OwnValue ALTITUDE = climate(
+            "Altitude above the sea",
+            Dimension.ALTITUDE,
+            Limits.from(-500, 9000),
+            Climate::altitudeM,
+            Climate::withAltitudeM);
+    public static final OwnValue COLDEST_PIPE = climate(
+            "Coldest place on the pipe",
+            Dimension.TEMPERATURE,
+            AIR_K,
+            Climate::coldestPipeK,
+            Climate::withColdestPipeK);
+    static final OwnValue ABSORPTION = within(
+            "Sound that its surfaces take up",
+            Dimension.SHARE,
+            Limits.SHARE,
+            room -> room.shell().absorption(),
+            (room, si) -> room.withShell(room.shell().absorbing(si)));
+    static final OwnValue VOLTAGE =
+            supply("Mains voltage", Dimension.VOLTAGE, Limits.above(0, 1000), Supply::voltageV, Supply::withVoltageV);
+    static final OwnValue FREQUENCY = supply(
+            "Mains frequency", Dimension.FREQUENCY, Limits.above(0, 400), Supply::frequencyHz, Supply::withFrequencyHz);
+    static final OwnValue ENERGY_PRICE = supply(
+            "Price of a kWh", Dimension.ENERGY_PRICE, Limits.from(0, 1), Supply::pricePerJ, Supply::withPricePerJ);
+    static final OwnValue GROWTH_RESERVE = wish(
+            "Air in reserve for growth",
+            Dimension.SHARE,
+            Limits.from(0, 10),
+            Wishes::growthReserve,
+            Wishes::withGrowthReserve);
+    static final OwnValue INDEX_SPARE = wish(
+            "Spare pressure at the worst outlet",
+            Dimension.PRESSURE,
+            Limits.from(0, 1e5),
+            Wishes::indexSparePa,
+            Wishes::withIndexSparePa);
+    static final OwnValue LOUDEST = wish(
+            "Loudest that you will bear",
+            Dimension.SOUND_LEVEL,
+            Limits.from(0, 200),
+            Wishes::loudestDba,
+            Wishes::withLoudestDba);
+    static final OwnValue RUNTIME = wish(
+            "Time on battery", Dimension.DURATION, Limits.above(0, OLDEST_S), Wishes::runtimeS, Wishes::withRuntimeS);
+    static final OwnValue JAR =
+            wish("Jar to measure with", Dimension.VOLUME, Limits.above(0, 1), Wishes::jarM3, Wishes::withJarM3);
+    static final OwnValue INVERTER_EFFICIENCY = inverter(
+            "Efficiency of the inverter",
+            Dimension.SHARE,
+            Limits.above(0, 1),
+            Backup.Inverter::efficiency,
+            Backup.Inverter::withEfficiency);
+    static final OwnValue INVERTER_IDLE = inverter(
+            "Idle draw of the inverter",
+            Dimension.POWER,
+            Limits.from(0, 1e6),
+            Backup.Inverter::idleW,
+            Backup.Inverter::withIdleW);
+
+    /** What the plan assumes where they are not said. */
+    static final Map<Assumable, OwnValue> BY_KEY = Map.ofEntries(
+            Map.entry(Assumable.ROOM_TEMPERATURE, TEMPERATURE),
+            Map.entry(Assumable.HUMIDITY, HUMIDITY),
+            Map.entry(Assumable.ALTITUDE, ALTITUDE),
+            Map.entry(Assumable.ABSORPTION, ABSORPTION),
+            Map.entry(Assumable.GROWTH_RESERVE, GROWTH_RESERVE),
+            Map.entry(Assumable.INDEX_SPARE, INDEX_SPARE),
+            Map.entry(Assumable.LOUDEST, LOUDEST),
+            Map.entry(Assumable.RUNTIME, RUNTIME),
+            Map.entry(Assumable.JAR, JAR),
+            Map.entry(Assumable.ENERGY_PRICE, ENERGY_PRICE),
+            Map.entry(Assumable.VOLTAGE, VOLTAGE),
+            Map.entry(Assumable.FREQUENCY, FREQUENCY),
+            Map.entry(Assumable.INVERTER_EFFICIENCY, INVERTER_EFFICIENCY),
+            Map.entry(Assumable.INVERTER_IDLE, INVERTER_IDLE));
+
+    private RoomValues() {}
+
+    private static OwnValue climate(
+            String label,
+            Dimension dimension,
+            Limits limits,
+            Function<Climate, OptionalDouble> now,
+            BiFunction<Climate, OptionalDouble, Climate> with) {
+        return within(
+                label,
+                dimension,
+                limits,
+                room -> now.apply(room.climate()),
+                (room, si) -> room.withClimate(with.apply(room.climate(), si)));
+    }
+
+    private static OwnValue supply(
+            String label,
+            Dimension dimension,
+            Limits limits,
+            Function<Supply, OptionalDouble> now,
+            BiFunction<Supply, OptionalDouble, Supply> with) {
+        return within(
+                label,
+                dimension,
+                limits,
+                room -> now.apply(room.supply()),
+                (room, si) -> room.withSupply(with.apply(room.supply(), si)));
+    }
+
+    private static OwnValue wish(
+            String label,
+            Dimension dimension,
+            Limits limits,
+            Function<Wishes, OptionalDouble> now,
+            BiFunction<Wishes, OptionalDouble, Wishes> with) {
+        return within(
+                label,
+                dimension,
+                limits,
+                room -> now.apply(room.wishes()),
+                (room, si) -> room.withWishes(with.apply(room.wishes(), si)));
+    }
+
+    /** An inverter of which nothing is said any more is none. */
+    private static OwnValue inverter(
+            String label,
+            Dimension dimension,
+            Limits limits,
+            Function<Backup.Inverter, OptionalDouble> now,
+            BiFunction<Backup.Inverter, OptionalDouble, Backup.Inverter> with) {
+        return within(
+                label,
+                dimension,
+                limits,
+                room -> room.backup().inverter().map(now).orElse(OptionalDouble.empty()),
+                (room, si) -> {
+                    Backup.Inverter said = with.apply(room.backup().inverter().orElse(Backup.Inverter.UNKNOWN), si);
+                    return room.withBackup(room.backup()
+                            .withInverter(Optional.of(said).filter(each -> !each.equals(Backup.Inverter.UNKNOWN))));
+                });
+    }
+}
