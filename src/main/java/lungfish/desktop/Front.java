@@ -1,7 +1,9 @@
 package lungfish.desktop;
 
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
@@ -83,6 +85,16 @@ final class Front {
                 .map(Outlet::depthM)
                 .orElse(OptionalDouble.empty())
                 .orElse(Math.max(0, tank.waterDepthM() - above.si()));
+    }
+
+    /** How deep the devices of a rack hang, by what they are called; but for some. */
+    Map<String, Double> depthsM(Rack rack, List<OutletId> but) {
+        Map<String, Double> depths = new LinkedHashMap<>();
+        rack.tanks().forEach(tank -> tank.outlets().stream()
+                .map(Outlet::id)
+                .filter(id -> !but.contains(id))
+                .forEach(id -> depths.put(id.text(), depthM(tank, id))));
+        return depths;
     }
 
     static Optional<Standing> standing(Rack rack, Predicate<Standing> meant) {

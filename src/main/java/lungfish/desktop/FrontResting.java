@@ -131,6 +131,22 @@ final class FrontResting {
         return Stream.concat(ghost, why);
     }
 
+    /** What a tank leaves free below the next shelf, m; negative where it is too high; empty under the sky. */
+    static Optional<Double> headroomM(Rack rack, Shelf shelf, Tank.Size size) {
+        return next(rack, Optional.empty(), shelf.heightM(), 1)
+                .map(above -> above.heightM() - shelf.heightM() - size.heightM());
+    }
+
+    /** How much that is, above the middle of the tank. */
+    static Stream<Sketch.Stroke> headroom(Rack rack, Shelf shelf, Tank.Size size, double xM) {
+        double top = -(shelf.heightM() + size.heightM());
+        double middle = xM + size.lengthM() / 2;
+        return headroomM(rack, shelf, size)
+                .filter(free -> free > 0)
+                .map(free -> (Sketch.Stroke) new Sketch.Length(middle, top, middle, top - free))
+                .stream();
+    }
+
     /** A device where it would hang: how deep it is, and why it rests there. */
     static List<Sketch.Stroke> device(Front.Standing in, double xM, DepthSnap rest) {
         double line = -(in.shelf().heightM() + in.tank().waterDepthM());

@@ -36,7 +36,7 @@ final class OutletDragging {
             double fromM = front.depthM(home.tank(), id);
             boolean stays = over.tank().id().equals(home.tank().id());
             double toM = stays ? fromM + to.yM() - from.yM() : over.depthM(to.yM());
-            DepthSnap rest = FrontResting.depth(view, over.tank(), others(rack, ids), toM, to);
+            DepthSnap rest = FrontResting.depth(view, over.tank(), front.depthsM(rack, ids), toM, to);
             Map<OutletId, Double> depths = depths(rack, ids, over.tank(), stays ? rest.depthM() - fromM : 0);
             depths.put(id, rest.depthM());
             return new Dragging.Dragged(
@@ -92,15 +92,5 @@ final class OutletDragging {
                 .forEach(id ->
                         depths.put(id, Math.max(0, Math.min(into.waterDepthM(), front.depthM(tank, id) + deeperM)))));
         return depths;
-    }
-
-    /** Of the devices of the rack that stay, by what they are called. */
-    private Map<String, Double> others(Rack rack, List<OutletId> moving) {
-        Map<String, Double> others = new LinkedHashMap<>();
-        rack.tanks().forEach(tank -> tank.outlets().stream()
-                .map(Outlet::id)
-                .filter(id -> !moving.contains(id))
-                .forEach(id -> others.put(id.text(), front.depthM(tank, id))));
-        return others;
     }
 }

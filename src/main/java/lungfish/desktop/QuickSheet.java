@@ -123,14 +123,14 @@ final class QuickSheet extends JPanel {
         fields.forEach(QuantityField::tell);
         boolean isUs = view.desk().units() == DisplayUnits.US;
         Catalogue catalogue = view.desk().shared().catalogue();
-        TankSize.Trade trade = isUs ? TankSize.Trade.US : TankSize.Trade.METRIC;
+        TankSize.Trade trade = TradeSizes.trade(view.desk().units());
         size.offer(
                 catalogue.tankSizes().stream()
                         .filter(each -> each.trade() == trade)
                         .toList(),
                 TankSize::name,
                 each -> each.id().equals(isUs ? "gal-20-long" : "cm-60-30-30"));
-        device.offer(catalogue.devices(), DeviceClass::name, each -> each.id().equals("sponge-medium"));
+        device.offer(catalogue.devices(), DeviceClass::name, TradeSizes::isUsual);
         double voltageV = isUs ? 120 : 230;
         pump.offer(
                 catalogue.blowers().stream()

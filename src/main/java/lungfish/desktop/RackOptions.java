@@ -1,6 +1,5 @@
 package lungfish.desktop;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JPanel;
@@ -33,30 +32,15 @@ final class RackOptions extends JPanel {
         add(tanks);
         add(size, "wmin 0, wmax " + view.px(180));
         add(device, "wmin 0, wmax " + view.px(180));
-        device.offer(devices(), one -> one.map(DeviceClass::name).orElse("no device"), one -> one.map(DeviceClass::id)
-                .equals(Optional.of("sponge-medium")));
+        device.offer(
+                TradeSizes.devicesOrNone(catalogue),
+                one -> one.map(DeviceClass::name).orElse("no device"),
+                one -> one.filter(TradeSizes::isUsual).isPresent());
         view.follow(this, () -> offerSizes(view.desk().units()));
     }
 
-    private List<Optional<DeviceClass>> devices() {
-        List<Optional<DeviceClass>> all = new java.util.ArrayList<>(
-                catalogue.devices().stream().map(Optional::of).toList());
-        all.add(Optional.empty());
-        return all;
-    }
-
-    /** The sizes of the reader's own trade come first. */
     private void offerSizes(DisplayUnits units) {
-        TankSize.Trade own =
-                switch (units) {
-                    case METRIC -> TankSize.Trade.METRIC;
-                    case US -> TankSize.Trade.US;
-                };
-        List<TankSize> ordered = catalogue.tankSizes().stream()
-                .sorted(Comparator.comparing(one -> one.trade() != own))
-                .toList();
-        String usual = own == TankSize.Trade.US ? "gal-20-long" : "cm-60-30-36";
-        size.offer(ordered, TankSize::name, one -> one.id().equals(usual));
+        size.offer(TradeSizes.ordered(catalogue, units), TankSize::name, one -> TradeSizes.isUsual(one, units));
     }
 
     private static JSpinner spinner(String says, int usual, int most) {

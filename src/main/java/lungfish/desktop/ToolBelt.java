@@ -49,7 +49,12 @@ final class ToolBelt {
                 view,
                 new FrontDragging(view, front),
                 "Click chooses, Shift adds · drag moves, with " + Act.menuKeyWord() + " copies · Enter: exact figures");
-        return new ToolBelt(List.of(choose), Map.of());
+        TankOptions tanks = new TankOptions(view);
+        DeviceOptions devices = new DeviceOptions(view);
+        Tool tank = new TankTool(view, front, tanks);
+        Tool device = new DeviceTool(view, front, devices);
+        return new ToolBelt(
+                List.of(choose, new ShelfTool(view, front), tank, device), Map.of(tank, tanks, device, devices));
     }
 
     List<Tool> tools() {

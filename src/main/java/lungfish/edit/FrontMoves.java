@@ -26,6 +26,9 @@ public final class FrontMoves {
     public static final Refused NOTHING =
             Refused.because("Nothing that is chosen can be moved here.", "Choose a tank, a device or a shelf.");
 
+    /** Where something that stands on a shelf would stand on none. */
+    public static final Refused NO_SHELF = Refused.because("There is no shelf there.", "Add a shelf first.");
+
     private FrontMoves() {}
 
     /** Moves tanks so far to the right, m, and so many shelves up. */
@@ -45,7 +48,7 @@ public final class FrontMoves {
             return Refused.nothing("tank");
         }
         if (room.racks().stream().anyMatch(rack -> leaves(rack, ids, shelvesUp))) {
-            return Refused.because("There is no shelf there.", "Add one first, or stay on those that are there.");
+            return NO_SHELF;
         }
         return Edit.tried(room, verb + Words.tanks(tanks), before -> {
             Copier copier = new Copier(before);

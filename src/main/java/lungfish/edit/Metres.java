@@ -1,6 +1,7 @@
 package lungfish.edit;
 
 import lungfish.room.Point;
+import lungfish.room.Tank;
 
 /** Sums of lengths, kept clean: a hundredth of a millimetre holds every step of either system, and a diff reads well. */
 final class Metres {
@@ -10,6 +11,10 @@ final class Metres {
 
     static double clean(double lengthM) {
         return Math.rint(lengthM * PER_M) / PER_M;
+    }
+
+    static Tank.Size clean(Tank.Size size) {
+        return new Tank.Size(clean(size.lengthM()), clean(size.widthM()), clean(size.heightM()));
     }
 
     static Point clean(Point point) {

@@ -31,9 +31,26 @@ public final class OutletEdits {
     }
 
     private static Tank with(Tank tank, Fresh ids, DeviceClass device) {
+        return with(tank, ids, device, OptionalDouble.empty());
+    }
+
+    private static Tank with(Tank tank, Fresh ids, DeviceClass device, OptionalDouble depthM) {
         List<Outlet> outlets = new ArrayList<>(tank.outlets());
-        outlets.add(TankMaker.outlet(new OutletId(ids.lettered(tank.id().text())), device.id()));
+        OutletId id = new OutletId(ids.lettered(tank.id().text()));
+        outlets.add(TankMaker.outlet(id, device.id()).withDepthM(depthM));
         return tank.withOutlets(outlets);
+    }
+
+    /** One more outlet in a tank, its air release that deep below the water line, m. */
+    public static Attempt addAt(Room room, TankId into, DeviceClass device, double depthM) {
+        return Edit.tried(room, "Add 1 outlet", before -> {
+            Fresh ids = Fresh.outlets(before);
+            return Each.tank(
+                    before,
+                    Each.where(
+                            tank -> tank.id().equals(into),
+                            tank -> with(tank, ids, device, OptionalDouble.of(depthM))));
+        });
     }
 
     /**

@@ -29,13 +29,25 @@ public final class TankEdits {
     /** A tank of any size in the first gap of a shelf, filled to a depth, m; with one device where one is named. */
     public static Attempt add(
             Room room, ShelfId shelf, Tank.Size outside, double waterDepthM, Optional<String> device) {
+        return Gaps.placed(room, shelf, List.of(made(room, shelf, outside, waterDepthM, device)), "Add a tank");
+    }
+
+    private static Tank made(Room room, ShelfId shelf, Tank.Size outside, double waterDepthM, Optional<String> device) {
         TankId id = new TankId(Fresh.tanks(room).numbered(shelf.text()));
         List<Outlet> outlets = device.stream()
                 .map(kind -> TankMaker.outlet(new OutletId(Fresh.outlets(room).lettered(id.text())), kind))
                 .toList();
         String name = Names.unique("Tank " + id, Taken.tankNames(room));
-        Tank tank = TankMaker.tank(id, name, 0, outside, waterDepthM, outlets);
-        return Gaps.placed(room, shelf, List.of(tank), "Add a tank");
+        return TankMaker.tank(id, name, 0, Metres.clean(outside), Metres.clean(waterDepthM), outlets);
+    }
+
+    /** The same, its left side that far from the left end of the shelf, m. */
+    public static Attempt addAt(
+            Room room, ShelfId shelf, double xM, Tank.Size outside, double waterDepthM, Optional<String> device) {
+        return Edit.tried(room, "Add a tank", before -> {
+            Tank tank = made(before, shelf, outside, waterDepthM, device).atXM(Metres.clean(xM));
+            return Each.shelf(before, Each.where(each -> each.id().equals(shelf), each -> Gaps.with(each, tank)));
+        });
     }
 
     /** Slides tanks along their shelves by so much, m; to the right is positive. */

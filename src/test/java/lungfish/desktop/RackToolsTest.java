@@ -7,6 +7,7 @@ import java.awt.event.InputEvent;
 import java.awt.geom.Rectangle2D;
 import java.nio.file.Path;
 import java.util.List;
+import javax.swing.JComboBox;
 import lungfish.drawing.Sketch;
 import lungfish.edit.Part;
 import lungfish.edit.Selection;
@@ -276,5 +277,126 @@ final class RackToolsTest {
         assertThat(bench.pane().center().rack().getAccessibleContext().getAccessibleName())
                 .isEqualTo(
                         "Front of Beside the freezer: shelf 3 of Beside the freezer · 150 cm above the floor · 4 tanks");
+    }
+
+    private void say(String name, String item) {
+        JComboBox<?> choice = bench.part(JComboBox.class, name);
+        for (int i = 0; i < choice.getItemCount(); i++) {
+            if (choice.getItemAt(i).toString().equals(item)) {
+                choice.setSelectedIndex(i);
+                return;
+            }
+        }
+        throw new AssertionError(name + " does not offer " + item);
+    }
+
+    @Test
+    void aShelfIsAddedWhereItIsClickedAndChosenThen() {
+        open("B");
+        hand.key("S");
+        hand.click(0.9, -0.65, FREE);
+        Shelf added = bench.desk().room().racks().get(1).shelves().get(1);
+        assertThat(added.heightM()).isCloseTo(0.65, within(PIXEL_M));
+        assertThat(added.tanks()).isEmpty();
+        assertThat(chosen()).isEqualTo(Selection.of(Part.shelf(added.id())));
+        assertThat(undo()).startsWith("Add a shelf to rack");
+    }
+
+    @Test
+    void aShelfIsDrawnToTheStepOfTheOthers() {
+        open("A"); // shelves at 0.35, 0.95 and 1.5 m: the upper step is 0.55 m
+        hand.key("S");
+        hand.click(0.9, -0.395, 0); // 0.95 less 0.55 is 0.4
+        assertThat(bench.desk().room().racks().get(0).shelves().get(1).heightM())
+                .isEqualTo(0.4);
+    }
+
+    @Test
+    void aTankOfACommonSizeIsPutWhereItIsClicked() {
+        open("B");
+        hand.key("T");
+        say("Tank size", "40 × 25 × 25 cm, 25 L");
+        say("Device in it", "Small sponge filter");
+        hand.click(1.48, -0.3, FREE);
+        Tank added = shelf("B-1").tanks().get(2);
+        assertThat(added.xM()).isCloseTo(1.28, within(PIXEL_M));
+        assertThat(added.outside()).isEqualTo(new Tank.Size(0.4, 0.25, 0.25));
+        assertThat(added.waterDepthM()).isEqualTo(0.22);
+        assertThat(added.outlets()).extracting(Outlet::device).containsExactly("sponge-small");
+        assertThat(undo()).isEqualTo("Add a tank");
+    }
+
+    @Test
+    void aTankOfOnesOwnSizeIsFilledNearlyToItsRim() {
+        open("B");
+        hand.key("T");
+        say("Tank size", "own size");
+        bench.part(QuantityField.class, "Length of the tank").setText("12 in");
+        bench.part(QuantityField.class, "Length of the tank").take();
+        hand.click(1.48, -0.3, FREE);
+        Tank added = shelf("B-1").tanks().get(2);
+        assertThat(added.outside()).isEqualTo(new Tank.Size(0.3048, 0.3, 0.36));
+        assertThat(added.waterDepthM()).isCloseTo(0.32, within(1e-9)); // 4 cm below the rim
+    }
+
+    @Test
+    void sizesOfTheReadersOwnTradeComeFirst() {
+        open("B");
+        hand.key("T");
+        JComboBox<?> sizes = bench.part(JComboBox.class, "Tank size");
+        assertThat(sizes.getItemAt(0).toString()).contains("cm");
+        bench.act(SwitchUnits.class);
+        assertThat(sizes.getItemAt(0).toString()).contains("gal");
+    }
+
+    @Test
+    void enterPutsATankIntoTheNextGapThatThereIs() {
+        open("C"); // only the upper shelf has a gap
+        hand.key("T");
+        say("Tank size", "30 × 20 × 20 cm, 12 L");
+        hand.key("ENTER");
+        assertThat(ids("C-2")).hasSize(5);
+        assertThat(shelf("C-2").tanks().get(4).xM())
+                .isCloseTo(0.82, within(1e-9)); // 2 cm beside the one that ends at 0.8
+    }
+
+    @Test
+    void aDeviceHangsAtTheDepthWhereItIsClicked() {
+        open("B");
+        hand.key("D");
+        say("Device", "Air stone, fine ceramic");
+        hand.click(0.8, -0.2 - 0.31 + 0.15, FREE);
+        assertThat(tank("B-1-2").outlets()).hasSize(2);
+        Outlet added = tank("B-1-2").outlets().get(1);
+        assertThat(added.device()).isEqualTo("stone-fine");
+        assertThat(added.depthM().orElseThrow()).isCloseTo(0.15, within(PIXEL_M));
+        assertThat(chosen()).isEqualTo(Selection.of(Part.outlet(added.id())));
+        assertThat(undo()).isEqualTo("Add 1 outlet");
+    }
+
+    @Test
+    void whatAToolWouldDoIsShownBeforeTheButtonIsDown() {
+        open("B");
+        hand.key("S");
+        hand.move(0.9, -0.65);
+        Sketch sketch = bench.pane().center().belt().inHand().sketch();
+        assertThat(sketch.note().orElseThrow().words()).isEqualTo("65 cm above the floor");
+        assertThat(sketch.strokes()).filteredOn(Sketch.Length.class::isInstance).hasSizeGreaterThan(1);
+        assertThat(bench.desk().isTrying()).isFalse();
+    }
+
+    @Test
+    void escapeLeavesWhatIsTriedThenTheToolThenTheRack() {
+        open("B");
+        hand.key("S");
+        hand.drag(0.9, -0.65, 0.9, -0.7, FREE);
+        hand.key("ESCAPE");
+        assertThat(bench.desk().seen()).isEqualTo(bench.desk().room());
+        assertThat(bench.pane().center().belt().inHand().name()).isEqualTo("Shelf");
+        hand.key("ESCAPE");
+        assertThat(bench.pane().center().belt().inHand().name()).isEqualTo("Choose");
+        assertThat(bench.pane().center().isRackOpen()).isTrue();
+        hand.key("ESCAPE");
+        assertThat(bench.pane().center().isRackOpen()).isFalse();
     }
 }

@@ -1,0 +1,97 @@
+package lungfish.desktop;
+
+import java.util.List;
+import java.util.Optional;
+import lungfish.drawing.Hit;
+import lungfish.drawing.Sketch;
+import lungfish.edit.Attempt;
+
+/** A tool that puts something down: shown where it would rest while the pointer moves, tried while the button is down. */
+abstract class PlacingTool extends Tool {
+    private final View view;
+    private final Gesture gesture;
+    private Optional<Spot> at = Optional.empty();
+
+    PlacingTool(View view, String name, char key, String hint) {
+        super(name, key, hint);
+        this.view = view;
+        this.gesture = new Gesture(view);
+    }
+
+    /**
+     * What a place would come to.
+     *
+     * @param strokes what is painted there
+     * @param says what is told beside the hand
+     */
+    record Placing(Attempt attempt, List<Sketch.Stroke> strokes, List<String> says) {}
+
+    /** What putting it there would do; empty where it can go nowhere. */
+    abstract Optional<Placing> placing(Spot spot);
+
+    /** What Enter does: puts it where it suits what is chosen. */
+    abstract Attempt placed();
+
+    final View view() {
+        return view;
+    }
+
+    @Override
+    void moved(Spot spot) {
+        at = Optional.of(spot);
+    }
+
+    @Override
+    void left() {
+        at = gesture.isGoingOn() ? at : Optional.empty();
+    }
+
+    @Override
+    void pressed(Spot spot, Optional<Hit> under) {
+        dragged(spot);
+    }
+
+    @Override
+    void dragged(Spot spot) {
+        at = Optional.of(spot);
+        placing(spot).ifPresent(placing -> gesture.tryOut(placing.attempt()));
+    }
+
+    @Override
+    void released(Spot spot) {
+        at = Optional.empty(); // what was put down is seen there
+        if (gesture.isGoingOn()) {
+            gesture.keep();
+        }
+    }
+
+    @Override
+    void finished() {
+        view.attempt((room, chosen) -> placed());
+    }
+
+    @Override
+    boolean cancelled() {
+        boolean was = gesture.isGoingOn();
+        gesture.leave();
+        at = Optional.empty();
+        return was;
+    }
+
+    @Override
+    Sketch sketch() {
+        return at.flatMap(spot -> placing(spot).map(placing -> new Sketch(placing.strokes(), note(spot, placing))))
+                .orElse(Sketch.NOTHING);
+    }
+
+    private Optional<Sketch.Note> note(Spot spot, Placing placing) {
+        return gesture.isGoingOn()
+                ? gesture.note(spot, placing.says())
+                : placing.attempt()
+                        .refused()
+                        .map(refused ->
+                                new Sketch.Note(spot.xM(), spot.yM(), refused.sentence(view.quantities()), true))
+                        .or(() -> Optional.of(
+                                new Sketch.Note(spot.xM(), spot.yM(), String.join(" · ", placing.says()), false)));
+    }
+}
