@@ -49,7 +49,7 @@ final class Below extends Sheet {
         this.assumed = new AssumedSheet(view, leadTo);
         this.chosen = new ChosenSheet(view);
         middle.setOpaque(false);
-        middle.add(scrolling(table), OUTLETS);
+        middle.add(outlets(), OUTLETS);
         middle.add(scrolling(findings), FINDINGS);
         middle.add(assumed, ASSUMED);
         middle.add(chosen, CHOSEN);
@@ -57,6 +57,15 @@ final class Below extends Sheet {
         add(middle, "grow, hmin 0");
         view.onChange(this::tell);
         view.onMark(this::tellChosen);
+    }
+
+    /** The table, and below it what can be done there. */
+    private JPanel outlets() {
+        JPanel outlets = new JPanel(new MigLayout("insets 0, fill, wrap 1, gap 0 2", "[grow, fill]", "[grow, fill][]"));
+        outlets.setOpaque(false);
+        outlets.add(scrolling(table), "grow, hmin 0");
+        outlets.add(new TableTray(view, table), "growx, wmin 0");
+        return outlets;
     }
 
     private JPanel head() {
@@ -168,6 +177,10 @@ final class Below extends Sheet {
     void showOutlets() {
         show(OUTLETS);
         table.requestFocusInWindow();
+    }
+
+    TableEdits edits() {
+        return table.edits();
     }
 
     /** To the field in which outlets are looked for. */

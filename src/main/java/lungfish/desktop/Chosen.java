@@ -25,7 +25,9 @@ final class Chosen {
                 new PasteCopied(window),
                 new EditChosen(window, "Duplicate", 'D', Act.menuKey(KeyEvent.VK_D), Copies::duplicate),
                 new EditChosen(window, "Delete", 'L', KeyStroke.getKeyStroke(KeyEvent.VK_DELETE, 0), Deleting::of),
-                new ChooseAll(window));
+                new ChooseAll(window),
+                new FillDown(window),
+                new CopyWithHeadings(window));
     }
 
     static List<Act> arrange(WindowPane window) {

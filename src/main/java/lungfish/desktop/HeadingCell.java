@@ -10,7 +10,7 @@ import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableCellRenderer;
 
-/** The heading of a column: set as the cells below it are, with an arrow where the table is sorted by it. */
+/** The heading of a column: set as the cells below it are, with a pencil where one types, and an arrow where the table is sorted by it. */
 final class HeadingCell implements TableCellRenderer {
     private static final int SIDE = 6;
 
@@ -32,7 +32,10 @@ final class HeadingCell implements TableCellRenderer {
         text.setFont(view.look().type().label());
         text.setForeground(view.look().palette().softInk());
         text.setBackground(view.look().palette().sheet());
-        text.setToolTipText(column.help());
+        boolean isInput = column.input(view.shown()).isPresent();
+        text.setIcon(isInput ? new Pencil(view) : null);
+        text.setIconTextGap(view.px(4));
+        text.setToolTipText(column.help() + (isInput ? ". Typed: F2 or a double click" : ". An answer of the plan"));
         text.setOpaque(true);
         text.setBorder(BorderFactory.createCompoundBorder(
                 BorderFactory.createMatteBorder(

@@ -3,6 +3,7 @@ package lungfish.desktop;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import lungfish.demand.Need;
 import lungfish.plan.OutletPlan;
 import lungfish.plan.Plan;
 import lungfish.quantity.Dimension;
@@ -49,25 +50,25 @@ final class Telling {
         return outlets()
                 .filter(outlet -> outlet.need().id().part().equals(part))
                 .findFirst()
-                .map(outlet -> say(new OutletRow(outlet, view.shown())));
+                .map(outlet ->
+                        say(outlet.need(), new OutletRow(outlet.need().seat(), Optional.of(outlet), view.shown())));
     }
 
     private Stream<OutletPlan> outlets() {
         return view.plan().stream().flatMap(plan -> plan.outlets().stream());
     }
 
-    private String say(OutletRow row) {
+    private String say(Need need, OutletRow row) {
         String gets = row.getsM3PerS().isPresent()
                 ? "gets " + flow(row.getsM3PerS().getAsDouble()) + " of "
-                        + flow(row.need().targetM3PerS().si())
-                : "wants " + flow(row.need().targetM3PerS().si());
+                        + flow(need.targetM3PerS().si())
+                : "wants " + flow(need.targetM3PerS().si());
         return String.join(
                         BETWEEN,
                         List.of(
-                                row.need().id().text() + ", "
-                                        + row.need().seat().tank().name(),
-                                row.need().device().name() + " "
-                                        + quantities.show(row.need().depthM().si(), Dimension.DEPTH) + " deep",
+                                need.id().text() + ", " + need.seat().tank().name(),
+                                need.device().name() + " "
+                                        + quantities.show(need.depthM().si(), Dimension.DEPTH) + " deep",
                                 gets))
                 + spare(row)
                 + BETWEEN

@@ -18,6 +18,7 @@ import lungfish.edit.Attempt;
 import lungfish.edit.Clip;
 import lungfish.edit.Edit;
 import lungfish.edit.Part;
+import lungfish.edit.Reader;
 import lungfish.edit.Selecting;
 import lungfish.edit.Selection;
 import lungfish.plan.Plan;
@@ -142,6 +143,11 @@ final class View {
 
     Quantities quantities() {
         return new Quantities(desk.units(), desk.room().supply().currency().orElse(""));
+    }
+
+    /** In whose units cells of tables are read and shown, and which classes they may name. */
+    Reader reader() {
+        return new Reader(quantities(), desk.room().ownClasses(), desk.shared().catalogue());
     }
 
     Optional<Plan> plan() {

@@ -11,6 +11,12 @@ package lungfish.edit;
 public record BadCell(int row, String column, String found, String expected) {
     /** As one line. */
     public String sentence() {
-        return "Row " + row + ", " + column + ": " + found + "; expected " + expected + ".";
+        return "Row " + row + ", " + column + ": " + complaint();
+    }
+
+    /** What is wrong and what would be understood, without its place. */
+    public String complaint() {
+        boolean isSentence = !expected.isEmpty() && Character.isUpperCase(expected.charAt(0));
+        return isSentence ? found + ": " + expected : found + ". Expected " + expected + ".";
     }
 }

@@ -8,8 +8,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import lungfish.room.Outlet;
 import lungfish.room.OutletId;
 import lungfish.room.Room;
@@ -22,56 +20,44 @@ public final class Block {
     /** The cells of these outlets, as tab-separated text: one line each, in this order. */
     public static String out(Room room, List<OutletId> rows, List<Column> columns, Reader reader) {
         Map<OutletId, Seat> seats = seats(room);
-        return rows.stream()
-                .filter(seats::containsKey)
-                .map(id -> columns.stream()
-                        .map(column -> quoted(column.show(seat(seats, id), reader)))
-                        .collect(Collectors.joining("\t")))
-                .collect(Collectors.joining("\n", "", "\n"));
+        return new Sheet(rows.stream()
+                        .filter(seats::containsKey)
+                        .map(id -> columns.stream()
+                                .map(column -> column.show(seat(seats, id), reader))
+                                .toList())
+                        .toList())
+                .tabbed();
     }
 
-    /** Tabs, line ends and quotes within a cell would part it. */
-    private static String quoted(String cell) {
-        boolean plain = cell.chars().noneMatch(c -> c == '\t' || c == '\n' || c == '\r') && !cell.startsWith("\"");
-        return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+    /** The same of a tab-separated text. */
+    public static Pasted in(Room room, String text, List<OutletId> rows, List<Column> columns, Reader reader) {
+        return in(room, Sheet.ofTabs(text), rows, columns, reader);
     }
 
     /**
      * Reads a block of cells into the outlets of the table.
      *
-     * @param text tab-separated
      * @param rows the outlets from the row on where the block is put, in the order of the table
      * @param columns those from the column on where the block is put
      */
-    public static Pasted in(Room room, String text, List<OutletId> rows, List<Column> columns, Reader reader) {
+    public static Pasted in(Room room, Sheet block, List<OutletId> rows, List<Column> columns, Reader reader) {
         BlockReading reading = new BlockReading(seats(room), columns, reader);
-        List<List<String>> lines = Sheet.ofTabs(text).rows();
+        List<List<String>> lines = block.rows();
         for (int i = 0; i < lines.size(); i++) {
             reading.line(i + 1, lines.get(i), i < rows.size() ? Optional.of(rows.get(i)) : Optional.empty());
         }
-        return pasted(room, reading, "Paste into ");
+        return reading.pasted(room, "Paste into " + reading.words(room), reader);
     }
 
-    /** Types the same into one column of many outlets. */
+    /** Types the same into one column of many outlets. Several tanks get names in a row: "Fry 1", "Fry 2". */
     public static Pasted set(Room room, List<OutletId> rows, Column column, String text, Reader reader) {
         BlockReading reading = new BlockReading(seats(room), List.of(column), reader);
         for (int i = 0; i < rows.size(); i++) {
             reading.line(i + 1, List.of(text.strip()), Optional.of(rows.get(i)));
         }
-        return pasted(room, reading, "Set " + Words.midSentence(column.heading()) + " of ");
-    }
-
-    private static Pasted pasted(Room room, BlockReading reading, String verb) {
-        Map<OutletId, Outlet> after = reading.after();
-        String done = verb + PartWords.outlets(Find.outlets(room, after.keySet()));
-        Optional<Edit> good = after.isEmpty()
-                ? Optional.empty()
-                : Edit.tried(room, done, put(after)).edit();
-        return new Pasted(reading.bad(), good);
-    }
-
-    private static UnaryOperator<Room> put(Map<OutletId, Outlet> after) {
-        return before -> Each.outlet(before, outlet -> after.getOrDefault(outlet.id(), outlet));
+        reading.nameInARow(room);
+        String verb = column == Column.TANK ? "Rename " : "Set " + Words.midSentence(column.heading()) + " of ";
+        return reading.pasted(room, verb + reading.words(room), reader);
     }
 
     /** Gives the other rows what the first has in these columns. */
@@ -89,7 +75,10 @@ public final class Block {
             }
             return after;
         };
-        return OutletEdits.change(room, rows, "Fill down ", outlet -> filled.apply(outlet));
+        String what = columns.size() == 1
+                ? Words.midSentence(columns.iterator().next().heading()) + " over "
+                : "";
+        return OutletEdits.change(room, rows, "Fill down " + what, outlet -> filled.apply(outlet));
     }
 
     private static Map<OutletId, Seat> seats(Room room) {

@@ -1,5 +1,6 @@
 package lungfish.edit;
 
+import java.util.List;
 import lungfish.room.Seat;
 
 /** What can be typed, filled down and pasted in the table of outlets. */
@@ -32,7 +33,16 @@ public enum Column {
 
     /** Whether it can be typed into. */
     public boolean isOpen() {
-        return !(cell() instanceof Cell.Fixed);
+        return this != OUTLET;
+    }
+
+    /** What can be chosen, by name; empty where a figure or a text is typed. */
+    public List<String> choices(Reader reader) {
+        return cell() instanceof Cell.Choice choice
+                ? choice.options().apply(reader).stream()
+                        .map(Cell.Choice.Option::name)
+                        .toList()
+                : List.of();
     }
 
     /** The property of an outlet, as the reader reads it; empty where it is unknown. */

@@ -82,11 +82,7 @@ final class WindowPaneTest {
         bench.part(JTextField.class, "filter").setText("spawning always");
         assertThat(table.getRowCount()).isBetween(1, 69);
         for (int row = 0; row < table.getRowCount(); row++) {
-            assertThat(((OutletRow) table.getValueAt(row, 0))
-                            .need()
-                            .seat()
-                            .tank()
-                            .name())
+            assertThat(((OutletRow) table.getValueAt(row, 0)).seat().tank().name())
                     .containsIgnoringCase("spawning");
         }
     }
