@@ -32,6 +32,7 @@ abstract class Canvas extends Drawn {
     private final transient ToolBelt belt;
     private transient Optional<Viewport> zoomed = Optional.empty();
     private transient Selection spoken = Selection.NONE;
+    private final transient Aim aim = new Aim(this);
     private boolean isHandHeld;
 
     Canvas(View view, ToolBelt belt) {
@@ -50,6 +51,7 @@ abstract class Canvas extends Drawn {
 
             @Override
             public void focusLost(FocusEvent event) {
+                isHandHeld = false; // its release will be heard elsewhere
                 repaint();
             }
         });
@@ -59,10 +61,11 @@ abstract class Canvas extends Drawn {
                 fit(); // what was looked at is no longer where it was: begin with all of it
             }
         });
-        CanvasKeys.bind(this, "pressed SPACE", () -> isHandHeld = true);
+        CanvasKeys.bind(this, "pressed SPACE", this::space);
         CanvasKeys.bind(this, "released SPACE", () -> isHandHeld = false);
         CanvasKeys.bindAll(this, belt);
-        belt.onTake(this::repaint);
+        TypedLength.over(this);
+        belt.onTake(this::taken);
         view.onMark(this::marked);
     }
 
@@ -128,20 +131,62 @@ abstract class Canvas extends Drawn {
 
     /** What a program that reads the screen aloud calls it: the drawing, and what is chosen on it. */
     final void speak() {
-        String chosen =
-                view.chosen().map(part -> ": " + new Telling(view).of(part)).orElse("");
+        String chosen = view.selection()
+                .lead()
+                .flatMap(new SmallTelling(view)::of)
+                .or(() -> view.chosen().map(new Telling(view)::of))
+                .map(told -> ": " + told)
+                .orElse("");
         int more = view.selection().parts().size() - 1;
         getAccessibleContext().setAccessibleName(title() + (more > 0 ? ": " + (more + 1) + " chosen" : chosen));
     }
 
-    /** What is chosen is meant; with a drawing tool, what is drawn is done. */
+    /** The aim goes on from where what is drawn has come to. */
+    final void follow() {
+        if (aim.isThere()) {
+            tool().next().ifPresent(next -> aim.go(next.getX(), next.getY()));
+        }
+        repaint();
+    }
+
+    private void taken() {
+        aim.letGo();
+        repaint();
+    }
+
+    /** The hand that the keys move. */
+    final Aim aim() {
+        return aim;
+    }
+
+    /** Where the aim comes to next on its way along one axis, m. */
+    double nextStop(double fromM, boolean across, int way) {
+        return fromM;
+    }
+
+    /** Tells a program that reads the screen aloud. */
+    final void say(String words) {
+        getAccessibleContext().setAccessibleName(title() + ": " + words);
+    }
+
+    private void space() {
+        if (aim.isThere()) {
+            aim.set();
+        } else {
+            isHandHeld = true;
+        }
+    }
+
+    /** What is chosen is meant; with a drawing tool the aim presses, or what is drawn is done. */
     final void finish() {
         if (tool().enters()) {
             enterChosen();
+        } else if (aim.isThere()) {
+            aim.set();
         } else {
             tool().finished();
-            repaint();
         }
+        repaint();
     }
 
     final void escape() {
@@ -152,6 +197,10 @@ abstract class Canvas extends Drawn {
     }
 
     final void nudge(int dx, int dy, boolean finely) {
+        if (!tool().enters()) {
+            aim.step(dx, dy, finely ? Aim.Step.FINE : Aim.Step.GRID);
+            return;
+        }
         view.attempt((room, chosen) -> nudged(room, chosen, dx, dy, finely));
     }
 
@@ -192,7 +241,7 @@ abstract class Canvas extends Drawn {
     }
 
     /** Brings a place into the middle where it lies outside what is seen. */
-    private void lookAt(Rectangle2D placeM) {
+    final void lookAt(Rectangle2D placeM) {
         Viewport now = viewport();
         Rectangle2D place = now.px(placeM);
         boolean isSeen =

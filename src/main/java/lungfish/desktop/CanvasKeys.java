@@ -2,11 +2,12 @@ package lungfish.desktop;
 
 import java.awt.event.ActionEvent;
 import javax.swing.AbstractAction;
+import javax.swing.JComponent;
 import javax.swing.KeyStroke;
 
 /**
  * The keys of a canvas that has the focus: letters take tools, arrows walk from part to part, with Shift they pan, with Alt
- * they move what is chosen.
+ * they move what is chosen. With a drawing tool in the hand they move its aim.
  */
 final class CanvasKeys {
     private static final double STEP = 40;
@@ -17,6 +18,9 @@ final class CanvasKeys {
         belt.tools().forEach(tool -> bind(canvas, String.valueOf(tool.key()), () -> belt.take(tool)));
         bind(canvas, "ENTER", canvas::finish);
         bind(canvas, "ESCAPE", canvas::escape);
+        bind(canvas, "BACK_SPACE", () -> back(canvas));
+        bind(canvas, "PAGE_UP", () -> raise(canvas, 1));
+        bind(canvas, "PAGE_DOWN", () -> raise(canvas, -1));
         bind(canvas, "LEFT", -1, 0);
         bind(canvas, "RIGHT", 1, 0);
         bind(canvas, "UP", 0, -1);
@@ -25,17 +29,44 @@ final class CanvasKeys {
 
     /** One arrow, alone and with its companions: with Alt a step of the grid, with Shift too a fifth of it. */
     private static void bind(Canvas canvas, String arrow, int dx, int dy) {
-        bind(canvas, arrow, () -> canvas.walk(dx, dy));
+        bind(canvas, arrow, () -> arrow(canvas, dx, dy));
+        bind(canvas, "ctrl " + arrow, () -> jump(canvas, dx, dy));
         bind(canvas, "shift " + arrow, () -> canvas.pan(-dx * step(canvas), -dy * step(canvas)));
         bind(canvas, "alt " + arrow, () -> canvas.nudge(dx, dy, false));
         bind(canvas, "shift alt " + arrow, () -> canvas.nudge(dx, dy, true));
+    }
+
+    /** On to the next thing; with a drawing tool the aim. */
+    private static void arrow(Canvas canvas, int dx, int dy) {
+        if (canvas.tool().enters()) {
+            canvas.walk(dx, dy);
+        } else {
+            canvas.aim().step(dx, dy, Aim.Step.LONG);
+        }
+    }
+
+    /** The aim goes on to whatever comes next. */
+    private static void jump(Canvas canvas, int dx, int dy) {
+        if (!canvas.tool().enters()) {
+            canvas.aim().jump(dx, dy);
+        }
+    }
+
+    private static void back(Canvas canvas) {
+        canvas.tool().back();
+        canvas.follow();
+    }
+
+    private static void raise(Canvas canvas, int steps) {
+        canvas.tool().raise(steps);
+        canvas.repaint();
     }
 
     private static double step(Canvas canvas) {
         return canvas.view().px(STEP);
     }
 
-    static void bind(Canvas canvas, String key, Runnable does) {
+    static void bind(JComponent canvas, String key, Runnable does) {
         canvas.getInputMap().put(KeyStroke.getKeyStroke(key), key);
         canvas.getActionMap().put(key, new AbstractAction() {
             @Override

@@ -29,6 +29,7 @@ final class CanvasMouse extends MouseAdapter {
         Optional<Hit> hit = canvas.hit(event.getPoint());
         canvas.setCursor(canvas.tool().cursor(hit));
         view.point(hit);
+        canvas.aim().letGo();
         canvas.tool().moved(spot(event));
         canvas.repaint();
     }

@@ -29,6 +29,11 @@ final class MeasureTool extends Tool {
     }
 
     @Override
+    boolean drags() {
+        return true;
+    }
+
+    @Override
     void pressed(Spot spot, Optional<Hit> under) {
         from = rest(spot);
         to = from;

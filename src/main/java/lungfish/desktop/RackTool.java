@@ -39,6 +39,11 @@ final class RackTool extends Tool {
     }
 
     @Override
+    boolean drags() {
+        return true;
+    }
+
+    @Override
     void pressed(Spot spot, Optional<Hit> under) {
         at = spot;
         from = rest(spot);

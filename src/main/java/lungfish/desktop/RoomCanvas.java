@@ -6,7 +6,6 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import lungfish.drawing.Hit;
 import lungfish.drawing.KeptPicture;
 import lungfish.drawing.LegendPainter;
@@ -18,9 +17,12 @@ import lungfish.drawing.Sketch;
 import lungfish.drawing.SketchPainter;
 import lungfish.drawing.Viewport;
 import lungfish.edit.Attempt;
+import lungfish.edit.Jumps;
 import lungfish.edit.Moves;
+import lungfish.edit.Places;
 import lungfish.edit.Selecting;
 import lungfish.edit.Selection;
+import lungfish.edit.Walking;
 import lungfish.reason.PartId;
 import lungfish.room.Rack;
 import lungfish.room.RackId;
@@ -109,7 +111,7 @@ final class RoomCanvas extends Canvas {
         clipped.clip(drawnPx());
         RoomPainter.marks(scene, viewport, view().marked(), look, clipped);
         SketchPainter.paint(smallMarks(), drawnPx(), viewport, look, clipped);
-        SketchPainter.paint(tool().sketch(), drawnPx(), viewport, look, clipped);
+        SketchPainter.paint(aim().over(tool().sketch()), drawnPx(), viewport, look, clipped);
         clipped.dispose();
     }
 
@@ -172,23 +174,24 @@ final class RoomCanvas extends Canvas {
     }
 
     @Override
+    double nextStop(double fromM, boolean across, int way) {
+        return Jumps.next(view().desk().room(), fromM, across, way);
+    }
+
+    @Override
     Selection everything() {
         return Selecting.all(view().desk().room());
     }
 
-    /** From rack to rack, and on to the blowers, in the order drawn. */
     @Override
     void walk(int dx, int dy) {
-        Room room = scene.room();
-        List<PartId> stops = Stream.concat(
-                        room.racks().stream().map(rack -> rack.id().part()),
-                        room.blowers().stream().map(blower -> blower.id().part()))
-                .toList();
-        if (!stops.isEmpty()) {
-            int by = dx + dy;
-            int at = view().chosen().map(stops::indexOf).orElse(-1);
-            int next = at < 0 ? (by > 0 ? 0 : stops.size() - 1) : Math.floorMod(at + by, stops.size());
-            leadTo(stops.get(next));
+        Room room = view().desk().room();
+        Selection from = view().selection();
+        Selection to =
+                dx != 0 ? Walking.along(room, from, dx) : dy > 0 ? Walking.down(room, from) : Walking.up(room, from);
+        if (!to.isEmpty()) {
+            view().select(to);
+            to.lead().flatMap(part -> Places.of(room, part)).map(Boxes::shape).ifPresent(this::lookAt);
         }
     }
 }

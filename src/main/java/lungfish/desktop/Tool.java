@@ -1,6 +1,7 @@
 package lungfish.desktop;
 
 import java.awt.Cursor;
+import java.awt.geom.Point2D;
 import java.util.Optional;
 import lungfish.drawing.Hit;
 import lungfish.drawing.Sketch;
@@ -49,6 +50,30 @@ abstract class Tool {
 
     /** Moved with no button down. */
     void moved(Spot spot) {}
+
+    /** Whether it draws from where the button goes down to where it comes up; else each press is one point. */
+    boolean drags() {
+        return false;
+    }
+
+    /** Where what is drawn goes on from, after a press: the aim follows. */
+    Optional<Point2D> next() {
+        return Optional.empty();
+    }
+
+    /** Whether a length can be typed now for what is being drawn. */
+    boolean takesLength() {
+        return false;
+    }
+
+    /** That length, m, the way that is shown. */
+    void length(double lengthM) {}
+
+    /** Takes back the last point of what is being drawn. */
+    void back() {}
+
+    /** Page up or down: higher or lower by so many steps. */
+    void raise(int steps) {}
 
     /** The pointer has gone from the drawing: what it would have put down is not shown any longer. */
     void left() {}

@@ -220,7 +220,7 @@ final class View {
     }
 
     /** Says something until something else is pointed at. */
-    private void say(Optional<String> that) {
+    void say(Optional<String> that) {
         said = that;
         List.copyOf(markListeners).forEach(Runnable::run);
     }

@@ -33,6 +33,11 @@ final class WallTool extends Tool {
     }
 
     @Override
+    boolean drags() {
+        return true;
+    }
+
+    @Override
     void pressed(Spot spot, Optional<Hit> under) {
         at = spot;
         from = rest(List.of(), spot).place();
@@ -57,6 +62,31 @@ final class WallTool extends Tool {
         if (gesture.isGoingOn()) {
             gesture.keep();
         }
+        from = null;
+    }
+
+    @Override
+    Optional<Point2D> next() {
+        return Optional.ofNullable(from).map(start -> new Point2D.Double(start.xM(), start.yM()));
+    }
+
+    @Override
+    boolean takesLength() {
+        return from != null;
+    }
+
+    /** So long, the way that the hand shows. */
+    @Override
+    void length(double lengthM) {
+        Point start = from;
+        if (start == null) {
+            return;
+        }
+        Point end = rest(List.of(start), at).place();
+        double far = Math.max(1e-9, Math.hypot(end.xM() - start.xM(), end.yM() - start.yM()));
+        Point to = start.towards(end, lengthM / far);
+        gesture.tryOut(RoomEdits.addWall(view.desk().room(), start.xM(), start.yM(), to.xM(), to.yM()));
+        gesture.keep();
         from = null;
     }
 
