@@ -78,6 +78,8 @@ final class QuantityField extends JTextField {
                 take();
             }
         });
+        putClientProperty("JTextField.selectAllOnFocusPolicy", "always"); // what is typed replaces the number
+        putClientProperty("JTextField.selectAllOnMouseClick", true);
         keep.setName("keep");
         keep.putClientProperty("JButton.buttonType", "toolBarButton");
         keep.setMargin(new Insets(0, 4, 0, 4));

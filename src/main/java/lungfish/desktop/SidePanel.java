@@ -7,6 +7,7 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
+import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.JButton;
@@ -106,12 +107,16 @@ final class SidePanel extends Sheet {
     /** What changes under a sheet is marked when the sheet is closed, by what was last seen. */
     private void mark(String before) {
         if (isShowing() || was.getText().isEmpty()) {
-            was.setText("was " + before);
+            was.setText(was(before));
         }
-        if (was.getText().equals("was " + headline.getText())) {
+        if (was.getText().equals(was(headline.getText()))) {
             unmark();
         }
         fadeWhenSeen();
+    }
+
+    private static String was(String headline) {
+        return "was " + headline.substring(0, 1).toLowerCase(Locale.ROOT) + headline.substring(1);
     }
 
     private void fadeWhenSeen() {

@@ -7,6 +7,8 @@ import lungfish.quantity.Dimension;
 final class CurveAxes {
     private static final int MOST_FLOWS = 4;
     private static final int MOST_PRESSURES = 3;
+    /** How far a figure may stand out beside the plane. */
+    private static final int BESIDE = 6;
 
     private final CurvePlot plot;
     private final Ink ink;
@@ -46,7 +48,11 @@ final class CurveAxes {
             double x = plot.x(steps.at(i));
             ink.line(x, bottom, x, bottom + ink.px(3), ink.palette().softInk(), 1);
             ink.textAround(
-                    steps.label(i), x, bottom + ink.px(15), font, ink.palette().softInk());
+                    steps.label(i),
+                    middle(steps, i, font),
+                    bottom + ink.px(15),
+                    font,
+                    ink.palette().softInk());
         }
     }
 
@@ -60,8 +66,15 @@ final class CurveAxes {
     }
 
     private boolean haveRoom(AxisSteps steps, Font font) {
-        double apart = plot.x(steps.at(2)) - plot.x(steps.at(1));
-        return ink.width(steps.label(steps.count()), font) + ink.px(6) <= apart;
+        int last = steps.count();
+        double apart = middle(steps, last, font) - middle(steps, last - 1, font);
+        return ink.width(steps.label(last), font) + ink.px(6) <= apart;
+    }
+
+    /** Under its tick, but never beyond the edge of the picture. */
+    private double middle(AxisSteps steps, int i, Font font) {
+        double most = plot.box().getMaxX() + ink.px(BESIDE) - ink.width(steps.label(i), font) / 2;
+        return Math.min(plot.x(steps.at(i)), most);
     }
 
     private void pressures() {

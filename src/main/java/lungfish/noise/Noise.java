@@ -52,7 +52,7 @@ public final class Noise {
     }
 
     private static String at(Room room) {
-        return room.listener().map(Listener::name).orElse("an assumed listener beside the machines");
+        return room.listener().map(Listener::name).orElse("an assumed listener");
     }
 
     private static List<Finding> tooLoud(double dba, double loudestDba) {

@@ -13,6 +13,7 @@ import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.awt.image.BufferedImage;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
 import java.util.List;
@@ -169,6 +170,28 @@ final class Person implements AutoCloseable {
         robot.mouseRelease(InputEvent.BUTTON2_DOWN_MASK);
     }
 
+    /** Presses, moves on a way of two steps, so that the hand is seen to move, and lets go: one action. */
+    void drag(Component part, Supplier<Point> from, Supplier<Point> to, Runnable before) {
+        actions++;
+        moveTo(part, from);
+        robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
+        moveTo(part, () -> between(from.get(), to.get()));
+        moveTo(part, to);
+        before.run();
+        robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
+    }
+
+    private static Point between(Point from, Point to) {
+        return new Point((from.x + to.x) / 2, (from.y + to.y) / 2);
+    }
+
+    /** The window as it stands on the screen, with what floats over it. */
+    BufferedImage picture() {
+        robot.waitForIdle();
+        return robot.createScreenCapture(
+                see(() -> pane().getRootPane().getParent().getBounds()));
+    }
+
     private void button() {
         robot.mousePress(InputEvent.BUTTON1_DOWN_MASK);
         robot.mouseRelease(InputEvent.BUTTON1_DOWN_MASK);
@@ -199,13 +222,16 @@ final class Person implements AutoCloseable {
         with.forEach(robot::keyRelease);
     }
 
+    /** Types text over what is chosen in the field that has the focus: one action, however long. */
+    void write(String text) {
+        int before = actions;
+        text.chars().mapToObj(Keyboard::of).forEach(this::press);
+        actions = before + 1;
+    }
+
     /** Types a line, and Enter. */
     void type(String line) {
-        actions++;
-        line.chars().mapToObj(Keyboard::of).forEach(key -> {
-            actions--;
-            press(key);
-        });
+        write(line);
         robot.keyPress(KeyEvent.VK_ENTER);
         robot.keyRelease(KeyEvent.VK_ENTER);
     }
