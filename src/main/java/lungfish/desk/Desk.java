@@ -20,24 +20,21 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Desk {
     private final Desks shared;
-    private final Filing filing;
+    private final DeskFiles files;
     private final Planned planned;
     private final List<Listener> listeners = new CopyOnWriteArrayList<>();
     private History history;
     private long moves;
     private @Nullable Room tried;
-    private Room filed;
-    private @Nullable Path file;
     private DisplayUnits units;
     private Age age = Age.OF_HEADLINES;
 
     Desk(Desks shared, Function<Room, Plan> planner, String done, Room room) {
         this.shared = shared;
-        this.filing = new Filing(shared.catalogue(), shared.hands());
         this.planned = new Planned(planner, shared.hands(), this::changed, this::tell);
         this.history = History.of(done, room);
-        this.filed = room;
         this.units = unitsFor(room);
+        this.files = new DeskFiles(this, Filed.nowhere(room));
         planned.start(room);
     }
 
@@ -86,12 +83,22 @@ public final class Desk {
 
     /** The file that the room is kept in; empty for one never saved. */
     public Optional<Path> file() {
-        return Optional.ofNullable(file);
+        return files.filed().file();
     }
 
     /** Whether the room is another than in its file, or than it was when it came. */
     public boolean isChanged() {
-        return !room().equals(filed);
+        return files.filed().isChanged(room());
+    }
+
+    /** Where changes that are not saved are kept, in case that the program is cut off. */
+    public Keeping keeping() {
+        return files.keeping();
+    }
+
+    /** What a crash left, and is offered here. */
+    public Recovery recovery() {
+        return files.recovery();
     }
 
     /**
@@ -105,13 +112,7 @@ public final class Desk {
     /** Shows everything in these units, here and in whatever is opened from now on. */
     public void showIn(DisplayUnits those) {
         units = those;
-        shared.preferences()
-                .set(
-                        Preference.UNITS,
-                        switch (those) {
-                            case METRIC -> Preference.UnitsShown.METRIC;
-                            case US -> Preference.UnitsShown.US;
-                        });
+        shared.preferences().set(Preference.UNITS, Preference.UnitsShown.always(those));
         changed();
     }
 
@@ -179,7 +180,12 @@ public final class Desk {
         move(history.redone());
     }
 
-    private void move(History next) {
+    /** How often another room was made current. */
+    long moves() {
+        return moves;
+    }
+
+    void move(History next) {
         boolean isSeen = next.room().equals(seen());
         boolean isStep = next.at() != history.at();
         if (isStep || tried != null) {
@@ -195,86 +201,62 @@ public final class Desk {
 
     /** Opens a file in place of the current room. A file that is wrong changes nothing: the listeners hear what is wrong. */
     public void open(Path that) {
-        long asked = moves;
-        filing.open(
-                that,
-                reading -> reading.match(
-                        room -> opened(that, room, asked), problems -> tell(Filing.notOpened(that, problems))));
-    }
-
-    private boolean opened(Path that, Room room, long asked) {
-        if (moves != asked) {
-            return tell(Filing.changedMeanwhile(that));
-        }
-        Recent.add(that, shared.preferences());
-        return put("Open " + that.getFileName(), room, that);
+        files.open(that);
     }
 
     /** Puts a demo room in place of the current room; it has no file. */
     public void openDemo(String name) {
-        put("Open " + name, shared.demo(name), null);
+        openNew("Open " + name, shared.demo(name));
     }
 
     /** Puts a room that is in no file in place of the current room. */
     public void openNew(String done, Room room) {
-        put(done, room, null);
+        files.put(done, room, Filed.nowhere(room));
     }
 
-    private boolean put(String done, Room room, @Nullable Path from) {
+    /** Begins anew with this room. */
+    void begin(String done, Room room) {
         history = History.of(done, room);
         tried = null;
         moves++;
-        filed = room;
-        file = from;
         units = unitsFor(room);
         planned.start(room);
         changed();
-        return true;
     }
 
     private DisplayUnits unitsFor(Room room) {
-        return switch (shared.preferences().get(Preference.UNITS)) {
-            case AS_FILED -> room.displayUnits();
-            case METRIC -> DisplayUnits.METRIC;
-            case US -> DisplayUnits.US;
-        };
+        return shared.preferences().get(Preference.UNITS).of(room);
     }
 
     /**
      * Saves the room to its file.
      *
      * @param then run once it is safely there; not where it could not be saved
+     * @param changedElsewhere run instead where another program has changed the file since it was opened or saved here;
+     *     {@link #saveAs} to the same file replaces it
      * @throws IllegalStateException if it has none yet: {@link #saveAs}
      */
-    public void save(Runnable then) {
-        saveAs(file().orElseThrow(() -> new IllegalStateException("the room has no file yet")), then);
+    public void save(Runnable then, Runnable changedElsewhere) {
+        files.save(then, changedElsewhere);
     }
 
     /** Saves the room to a file that is its own from then on. What is done meanwhile counts as not yet saved. */
     public void saveAs(Path that, Runnable then) {
-        Room saved = room();
-        filing.save(
-                that,
-                saved.withDisplayUnits(units),
-                problem -> problem.ifPresentOrElse(
-                        told -> tell(Trouble.of(that.getFileName() + " could not be saved", told)),
-                        () -> saved(that, saved, then)));
+        files.saveAs(that, then);
     }
 
-    private void saved(Path that, Room room, Runnable then) {
-        filed = room;
-        file = that;
-        Recent.add(that, shared.preferences());
-        changed();
-        then.run();
+    /** The window is closed, and the keeper was asked: nothing need be kept for another time. */
+    public void close() {
+        files.close();
     }
 
-    private void changed() {
+    /** Whatever is not saved is kept on disk before anybody hears of it. */
+    void changed() {
+        files.keep();
         listeners.forEach(Listener::changed);
     }
 
-    private boolean tell(Trouble trouble) {
+    void tell(Trouble trouble) {
         listeners.forEach(each -> each.troubled(trouble));
-        return false;
     }
 }

@@ -13,15 +13,21 @@ import lungfish.roomfile.RoomReader;
  *
  * @param preferences of the person
  * @param hands that do the work
+ * @param autosaves the folder of the program for changes that cannot be kept beside a file
  */
-public record Desks(Catalogue catalogue, Preferences preferences, Hands hands) {
+public record Desks(Catalogue catalogue, Preferences preferences, Hands hands, Path autosaves) {
     /** The name of the file of preferences. */
     private static final String PREFERENCES = "preferences.properties";
+
+    private static final String AUTOSAVES = "autosave";
 
     /** With the catalogue that came with the program, and preferences in this folder. */
     public static Desks in(Path configFolder, Hands hands) {
         return new Desks(
-                CatalogueFiles.load(), new Preferences(configFolder.resolve(PREFERENCES), hands.disk()), hands);
+                CatalogueFiles.load(),
+                new Preferences(configFolder.resolve(PREFERENCES), hands.disk()),
+                hands,
+                configFolder.resolve(AUTOSAVES));
     }
 
     /** A new desk with a demo room on it. */
@@ -36,6 +42,10 @@ public record Desks(Catalogue catalogue, Preferences preferences, Hands hands) {
      */
     public Desk with(String done, Room room) {
         return new Desk(this, new Planner(catalogue)::plan, done, room);
+    }
+
+    Rescue rescue() {
+        return new Rescue(catalogue, autosaves);
     }
 
     Room demo(String name) {

@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lungfish.quantity.DisplayUnits;
+import lungfish.room.Room;
 
 /**
  * Something that the person prefers, whatever room is open.
@@ -43,7 +45,24 @@ public record Preference<T>(String key, T byDefault, Function<String, Optional<T
     public enum UnitsShown {
         AS_FILED,
         METRIC,
-        US
+        US;
+
+        /** Always these. */
+        static UnitsShown always(DisplayUnits those) {
+            return switch (those) {
+                case METRIC -> METRIC;
+                case US -> US;
+            };
+        }
+
+        /** Those of a room. */
+        DisplayUnits of(Room room) {
+            return switch (this) {
+                case AS_FILED -> room.displayUnits();
+                case METRIC -> DisplayUnits.METRIC;
+                case US -> DisplayUnits.US;
+            };
+        }
     }
 
     /** One of the words of an enum, in the file in lower case. */

@@ -12,6 +12,13 @@ interface Asking {
         STAY
     }
 
+    /** What to do with a file that another program has changed. */
+    enum Elsewhere {
+        REPLACE,
+        SAVE_AS,
+        STAY
+    }
+
     /** A file to open; empty if the person thought better of it. */
     Optional<Path> toOpen();
 
@@ -19,4 +26,7 @@ interface Asking {
     Optional<Path> toSave(String name);
 
     Unsaved unsaved(String name);
+
+    /** What to do where another program has changed the file since it was opened here. */
+    Elsewhere changedElsewhere(String file);
 }

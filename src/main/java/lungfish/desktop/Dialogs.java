@@ -54,20 +54,33 @@ final class Dialogs implements Asking {
 
     @Override
     public Unsaved unsaved(String name) {
-        Object[] choices = {"Save", "Do not save", "Cancel"};
-        int chosen = JOptionPane.showOptionDialog(
-                over,
-                "\"" + name + "\" has changes that are not saved.",
-                "Not saved",
-                JOptionPane.DEFAULT_OPTION,
-                JOptionPane.QUESTION_MESSAGE,
-                null,
-                choices,
-                choices[0]);
+        int chosen = choose(
+                "\"" + name + "\" has changes that are not saved.", "Not saved", "Save", "Do not save", "Cancel");
         return switch (chosen) {
             case 0 -> Unsaved.SAVE;
             case 1 -> Unsaved.DROP;
             default -> Unsaved.STAY;
         };
+    }
+
+    @Override
+    public Elsewhere changedElsewhere(String file) {
+        int chosen = choose(
+                "Another program has changed " + file + " since it was opened here.",
+                "Changed by another program",
+                "Save under another name",
+                "Replace it",
+                "Cancel");
+        return switch (chosen) {
+            case 0 -> Elsewhere.SAVE_AS;
+            case 1 -> Elsewhere.REPLACE;
+            default -> Elsewhere.STAY;
+        };
+    }
+
+    /** Which of the choices, counted from 0; the first is offered. */
+    private int choose(String told, String title, Object... choices) {
+        return JOptionPane.showOptionDialog(
+                over, told, title, JOptionPane.DEFAULT_OPTION, JOptionPane.QUESTION_MESSAGE, null, choices, choices[0]);
     }
 }

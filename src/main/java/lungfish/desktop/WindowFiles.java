@@ -38,9 +38,19 @@ final class WindowFiles {
 
     void save(Runnable then) {
         if (desk.file().isPresent()) {
-            desk.save(then);
+            desk.save(then, () -> savedElsewhere(then));
         } else {
             saveAs(then);
+        }
+    }
+
+    /** Another program has changed the file: nothing is written over it unasked. */
+    private void savedElsewhere(Runnable then) {
+        Path file = desk.file().orElseThrow();
+        switch (asking.changedElsewhere(String.valueOf(file.getFileName()))) {
+            case REPLACE -> desk.saveAs(file, then);
+            case SAVE_AS -> saveAs(then);
+            case STAY -> {}
         }
     }
 

@@ -92,6 +92,7 @@ public final class Windows implements Home {
     }
 
     private void closed(MainWindow window) {
+        window.pane().view().desk().close();
         open.remove(window);
         if (open.isEmpty()) {
             allClosed.countDown();

@@ -40,7 +40,7 @@ final class DeskFilesTest {
     }
 
     private Desks desks() {
-        return Desks.in(folder.resolve("config"), new Hands(Runnable::run, Runnable::run, disk));
+        return Desks.in(folder.resolve("config"), new Hands(Runnable::run, Runnable::run, disk, Runnable::run));
     }
 
     private Room onDisk(Path that) {
@@ -152,7 +152,8 @@ final class DeskFilesTest {
 
     @Test
     void aRoomWithoutAFileCannotBeSavedWithoutAName() {
-        assertThatThrownBy(() -> desk.save(DeskFilesTest::nothing)).isInstanceOf(IllegalStateException.class);
+        assertThatThrownBy(() -> desk.save(DeskFilesTest::nothing, DeskFilesTest::nothing))
+                .isInstanceOf(IllegalStateException.class);
     }
 
     @Test

@@ -67,6 +67,10 @@ final class HandsTest {
                 new FutureTask<>(() -> desk.plan().orElseThrow().room().equals(desk.room()));
         front.execute(last);
         assertThat(last.get(PATIENCE_S, TimeUnit.SECONDS)).isTrue();
+        FutureTask<Boolean> closing = new FutureTask<>(desk::close, true);
+        front.execute(closing);
+        closing.get(PATIENCE_S, TimeUnit.SECONDS);
+        threadOf(desk.shared().hands().disk()); // after whatever closing gave it to do
         front.shutdown();
     }
 }

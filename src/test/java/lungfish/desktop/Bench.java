@@ -73,6 +73,7 @@ final class Bench implements Home {
         Optional<Path> open = Optional.empty();
         Optional<Path> save = Optional.empty();
         Unsaved unsaved = Unsaved.STAY;
+        Elsewhere elsewhere = Elsewhere.STAY;
 
         @Override
         public Optional<Path> toOpen() {
@@ -87,6 +88,11 @@ final class Bench implements Home {
         @Override
         public Unsaved unsaved(String name) {
             return unsaved;
+        }
+
+        @Override
+        public Elsewhere changedElsewhere(String file) {
+            return elsewhere;
         }
     }
 }

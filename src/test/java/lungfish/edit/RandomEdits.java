@@ -18,7 +18,7 @@ import lungfish.room.Run;
 import lungfish.room.Tank;
 
 /** Asks for edits of every kind, with sound numbers and slips, as a keeper in a hurry would. */
-final class RandomEdits {
+public final class RandomEdits {
     private static final Catalogue CATALOGUE = CatalogueFiles.load();
     private static final double FAR_M = 7;
 
@@ -193,7 +193,7 @@ final class RandomEdits {
     private RandomEdits() {}
 
     /** An edit of a room, or why not. */
-    static Attempt next(Random random, Room room) {
+    public static Attempt next(Random random, Room room) {
         AnyOf any = new AnyOf(random, room);
         return any.one(any.one(List.of(KINDS, OUTLETS, PIPES, MACHINES))).apply(any, room);
     }
