@@ -14,8 +14,9 @@ import lungfish.roomfile.RoomReader;
  * @param preferences of the person
  * @param hands that do the work
  * @param autosaves the folder of the program for changes that cannot be kept beside a file
+ * @param copied what one of them copies another can paste
  */
-public record Desks(Catalogue catalogue, Preferences preferences, Hands hands, Path autosaves) {
+public record Desks(Catalogue catalogue, Preferences preferences, Hands hands, Path autosaves, Copied copied) {
     /** The name of the file of preferences. */
     private static final String PREFERENCES = "preferences.properties";
 
@@ -27,7 +28,8 @@ public record Desks(Catalogue catalogue, Preferences preferences, Hands hands, P
                 CatalogueFiles.load(),
                 new Preferences(configFolder.resolve(PREFERENCES), hands.disk()),
                 hands,
-                configFolder.resolve(AUTOSAVES));
+                configFolder.resolve(AUTOSAVES),
+                new Copied());
     }
 
     /** A new desk with a demo room on it. */

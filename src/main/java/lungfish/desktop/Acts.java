@@ -13,6 +13,7 @@ record Acts(
         List<Act> edit,
         List<Act> chosen,
         List<Act> arrange,
+        List<Act> pipe,
         List<Act> plan,
         List<Act> look,
         List<Act> go) {
@@ -32,6 +33,7 @@ record Acts(
                 List.of(new UndoEdit(window), new RedoEdit(window)),
                 Chosen.edits(window),
                 Chosen.arrange(window),
+                PipeActs.of(window),
                 plan(window),
                 look(window),
                 List.of(
@@ -69,7 +71,7 @@ record Acts(
 
     /** All of them. */
     List<Act> all() {
-        return Stream.of(file, demos, edit, chosen, arrange, plan, look, go)
+        return Stream.of(file, demos, edit, chosen, arrange, pipe, plan, look, go)
                 .flatMap(List::stream)
                 .toList();
     }

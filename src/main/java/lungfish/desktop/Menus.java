@@ -44,6 +44,7 @@ final class Menus {
         acts.chosen().forEach(edit::add);
         edit.addSeparator();
         edit.add(menu("Arrange racks", 'R', acts.arrange()));
+        edit.add(menu("Pipe, valves and taps", 'P', acts.pipe()));
         return edit;
     }
 

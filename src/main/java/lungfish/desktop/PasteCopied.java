@@ -15,9 +15,6 @@ import lungfish.room.TankId;
 
 /** Pastes what was copied: outlets into the chosen tanks, tanks onto the chosen shelf, all else onto the floor. */
 final class PasteCopied extends Act {
-    /** Off its model, so that both are seen, m. */
-    private static final double OFF_M = 0.3;
-
     private final transient View view;
 
     PasteCopied(WindowPane window) {
@@ -35,7 +32,7 @@ final class PasteCopied extends Act {
             return clip.intoTanks(room, chosen.ids(Part.Kind.TANK, TankId::new));
         }
         Optional<ShelfId> shelf = clip.tanks().isEmpty() ? Optional.empty() : shelf(room, chosen);
-        return shelf.map(on -> clip.ontoShelf(room, on)).orElseGet(() -> clip.ontoFloor(room, OFF_M, OFF_M));
+        return shelf.map(on -> clip.ontoShelf(room, on)).orElseGet(() -> clip.ontoFloor(room));
     }
 
     /** The chosen shelf, or that of the chosen tank, or the lowest of the chosen rack. */

@@ -111,9 +111,12 @@ final class QuickSheet extends JPanel {
         }
     }
 
-    /** Whether a room is one that the questions are for. */
+    /** Whether a room is one that the questions are for: nothing is drawn in it yet. */
     static boolean isFor(Room room) {
-        return room.racks().isEmpty();
+        return room.racks().isEmpty()
+                && room.runs().isEmpty()
+                && room.blowers().isEmpty()
+                && room.shell().walls().isEmpty();
     }
 
     private void tell() {

@@ -28,7 +28,6 @@ import lungfish.report.Names;
 import lungfish.report.Sentences;
 import lungfish.room.OutletId;
 import lungfish.room.Room;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What one window looks at: its desk, what is chosen and under the pointer, which trial the outlets show, and the look of
@@ -54,7 +53,6 @@ final class View {
     private Selection selection = Selection.NONE;
     private Optional<Part> pointed = Optional.empty();
     private Optional<String> said = Optional.empty();
-    private @Nullable Clip clip;
     private Shown shown = Shown.AS_IT_SHOULD_BE_SET;
     private Look look;
     private int windowPx = UNKNOWN_PX;
@@ -225,13 +223,13 @@ final class View {
         List.copyOf(markListeners).forEach(Runnable::run);
     }
 
-    /** What was copied last, to be pasted. */
+    /** What was copied last, in any window, to be pasted. */
     Optional<Clip> copied() {
-        return Optional.ofNullable(clip);
+        return desk.shared().copied().clip();
     }
 
     void copied(Clip that) {
-        clip = that;
+        desk.shared().copied().keep(that);
     }
 
     /** What there is to say beside what is pointed at: why something could not be done. */

@@ -4,11 +4,8 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.OptionalDouble;
-import lungfish.room.Blower;
 import lungfish.room.Outlet;
-import lungfish.room.Rack;
 import lungfish.room.Room;
-import lungfish.room.Run;
 import lungfish.room.ShelfId;
 import lungfish.room.Tank;
 import lungfish.room.TankId;
@@ -17,7 +14,7 @@ import lungfish.room.TankId;
  * What was copied: a value that outlives the room that it was taken from. Pasting gives it fresh ids, and names of its own
  * where they are taken.
  */
-public record Clip(List<Rack> racks, List<Tank> tanks, List<Hung> outlets, List<Run> runs, List<Blower> blowers) {
+public record Clip(FloorClip floor, List<Tank> tanks, List<Hung> outlets) {
     /** An outlet as it hung in its tank: devices stand on the bottom, so the depth of the water there belongs to it. */
     public record Hung(Outlet outlet, double waterDepthM) {
         /** As it hangs in a tank filled to another depth: as high above the bottom glass as before, and not above the water. */
@@ -31,76 +28,44 @@ public record Clip(List<Rack> racks, List<Tank> tanks, List<Hung> outlets, List<
     }
 
     public Clip {
-        racks = List.copyOf(racks);
         tanks = List.copyOf(tanks);
         outlets = List.copyOf(outlets);
-        runs = List.copyOf(runs);
-        blowers = List.copyOf(blowers);
     }
 
-    /** Copies what is chosen: racks, tanks, outlets, runs and blowers. Doors, walls, taps and corners are left out. */
+    /**
+     * Copies what is chosen: racks with their gangs, tanks, outlets, runs, gangs, blowers, doors, inner walls. Taps, corners
+     * and fittings belong to their pipe and are left out.
+     */
     public static Clip of(Room room, Selection chosen) {
         List<Hung> hung = room.seats().stream()
                 .filter(seat -> chosen.has(Part.outlet(seat.outlet().id())))
                 .map(seat -> new Hung(seat.outlet(), seat.tank().waterDepthM()))
                 .toList();
         return new Clip(
-                room.racks().stream()
-                        .filter(rack -> chosen.has(Part.rack(rack.id())))
-                        .toList(),
+                FloorClip.of(room, chosen),
                 Find.tanks(room)
                         .filter(tank -> chosen.has(Part.tank(tank.id())))
                         .toList(),
-                hung,
-                room.runs().stream()
-                        .filter(run -> chosen.has(Part.run(run.id())))
-                        .toList(),
-                room.blowers().stream()
-                        .filter(blower -> chosen.has(Part.blower(blower.id())))
-                        .toList());
+                hung);
     }
 
     public boolean isEmpty() {
-        return racks.isEmpty() && tanks.isEmpty() && outlets.isEmpty() && runs.isEmpty() && blowers.isEmpty();
+        return floor.isEmpty() && tanks.isEmpty() && outlets.isEmpty();
     }
 
-    /** Pastes racks, runs and blowers, so far from where they were copied. */
+    /** Pastes all that stands on the floor or is a part of the walls: where it was copied, if that is free, else beside. */
+    public Attempt ontoFloor(Room room) {
+        double[] way = floor.isEmpty() ? new double[2] : FreeWay.into(room, floor);
+        return ontoFloor(room, way[0], way[1]);
+    }
+
+    /** Pastes all that stands on the floor or is a part of the walls, so far from where it was copied. */
     public Attempt ontoFloor(Room room, double dxM, double dyM) {
-        if (racks.isEmpty() && runs.isEmpty() && blowers.isEmpty()) {
-            return Refused.because("Nothing that stands on the floor was copied.", "Copy a rack, a pipe or a blower.");
-        }
-        return Edit.tried(room, "Paste " + floorWords(), before -> pasted(before, dxM, dyM));
-    }
-
-    String floorWords() {
-        int kinds = (racks.isEmpty() ? 0 : 1) + (runs.isEmpty() ? 0 : 1) + (blowers.isEmpty() ? 0 : 1);
-        if (kinds > 1) {
-            return racks.size() + runs.size() + blowers.size() + " parts";
-        }
-        if (!racks.isEmpty()) {
-            return Words.racks(racks);
-        }
-        return runs.isEmpty() ? Words.count(blowers.size(), "blower") : PartWords.runs(runs);
-    }
-
-    Room pasted(Room room, double dxM, double dyM) {
-        Copier copier = new Copier(room);
-        List<Rack> allRacks = new ArrayList<>(room.racks());
-        racks.forEach(rack -> allRacks.add(Moves.moved(copier.rack(rack), dxM, dyM)));
-        List<Run> allRuns = new ArrayList<>(room.runs());
-        runs.forEach(run -> allRuns.add(moved(copier.run(run), dxM, dyM)));
-        List<Blower> allBlowers = new ArrayList<>(room.blowers());
-        blowers.forEach(blower -> allBlowers.add(moved(copier.blower(blower), dxM, dyM)));
-        return room.withRacks(allRacks).withRuns(allRuns).withBlowers(allBlowers);
-    }
-
-    private static Run moved(Run run, double dxM, double dyM) {
-        return run.through(
-                run.points().stream().map(point -> Moves.moved(point, dxM, dyM)).toList(), run.closed());
-    }
-
-    private static Blower moved(Blower blower, double dxM, double dyM) {
-        return blower.sited(blower.siting().at(blower.siting().place().map(point -> Moves.moved(point, dxM, dyM))));
+        return floor.isEmpty()
+                ? Refused.because(
+                        "Nothing that stands on the floor was copied.",
+                        "Copy a rack, a pipe, a blower, a door or a wall.")
+                : Edit.tried(room, "Paste " + floor.words(), before -> floor.pasted(before, dxM, dyM));
     }
 
     /** Pastes tanks onto a shelf, each into the first gap that is wide enough. */

@@ -1,12 +1,16 @@
 package lungfish.edit;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import lungfish.room.Blower;
 import lungfish.room.BlowerId;
+import lungfish.room.Gang;
+import lungfish.room.GangId;
 import lungfish.room.Outlet;
 import lungfish.room.OutletId;
 import lungfish.room.Rack;
@@ -30,6 +34,8 @@ final class Copier {
     private final Fresh outletIds;
     private final Fresh runIds;
     private final Fresh blowerIds;
+    private final Fresh gangIds;
+    private final Map<GangId, GangId> gangs = new HashMap<>();
     private final Set<String> rackNames;
     private final Set<String> tankNames;
     private final Set<String> runNames;
@@ -42,6 +48,7 @@ final class Copier {
         outletIds = Fresh.outlets(room);
         runIds = Fresh.runs(room);
         blowerIds = Fresh.blowers(room);
+        gangIds = Fresh.gangs(room);
         rackNames = Taken.rackNames(room);
         tankNames = Taken.tankNames(room);
         runNames = Taken.runNames(room);
@@ -105,7 +112,28 @@ final class Copier {
                 outlet.checkValve(),
                 outlet.use(),
                 outlet.essential(),
-                Optional.empty());
+                outlet.tap().flatMap(this::copied));
+    }
+
+    /** Only a gang that was copied before. */
+    private Optional<Outlet.Tap> copied(Outlet.Tap tap) {
+        return tap instanceof Outlet.OnGang on
+                ? Optional.ofNullable(gangs.get(on.gang())).map(Outlet.OnGang::new)
+                : Optional.empty();
+    }
+
+    /** A copy that leaves the pipe at the nearest point; outlets of the model that are copied after it hang on it. */
+    Gang gang(Gang gang) {
+        GangId id = new GangId(gangIds.like(gang.id().text()));
+        gangs.put(gang.id(), id);
+        return new Gang(
+                id,
+                gang.kind(),
+                gang.place(),
+                Optional.empty(),
+                gang.feeder()
+                        .flatMap(Outlet.Airline::size)
+                        .map(size -> new Outlet.Airline(Optional.of(size), OptionalDouble.empty())));
     }
 
     Run run(Run run) {

@@ -10,12 +10,6 @@ import lungfish.room.Tank;
 
 /** Duplicates what is chosen, beside it. */
 public final class Copies {
-    /** How far a copy is set off where there is no free floor beside its model. */
-    private static final double OFFSET_M = 0.2;
-
-    /** Racks stand back to back and side by side: touching is no overlap. */
-    private static final double TOUCHING_M = 1e-6;
-
     private Copies() {}
 
     /**
@@ -24,45 +18,15 @@ public final class Copies {
      */
     public static Attempt duplicate(Room room, Selection chosen) {
         Clip clip = Clip.of(room, chosen);
-        if (!clip.racks().isEmpty() || !clip.runs().isEmpty() || !clip.blowers().isEmpty()) {
-            double[] way = wayFor(room, clip);
-            return Edit.tried(room, "Duplicate " + clip.floorWords(), before -> clip.pasted(before, way[0], way[1]));
+        if (!clip.floor().isEmpty()) {
+            double[] way = FreeWay.beside(room, clip.floor());
+            return Edit.tried(room, "Duplicate " + clip.floor().words(), before -> clip.floor()
+                    .pasted(before, way[0], way[1]));
         }
         if (!clip.tanks().isEmpty()) {
             return tanks(room, clip.tanks());
         }
         return clip.outlets().isEmpty() ? Refused.nothing("part that can be duplicated") : outlets(room, chosen);
-    }
-
-    /** Right, left, below or above the racks; else a little way towards the middle of the room. */
-    private static double[] wayFor(Room room, Clip clip) {
-        double towardsX = OFFSET_M;
-        double towardsY = OFFSET_M;
-        if (!clip.racks().isEmpty()) {
-            Box all = Box.around(clip.racks().stream().map(Box::of).toList());
-            List<double[]> ways = List.of(
-                    new double[] {all.spanXM(), 0},
-                    new double[] {-all.spanXM(), 0},
-                    new double[] {0, all.spanYM()},
-                    new double[] {0, -all.spanYM()});
-            for (double[] way : ways) {
-                if (isFree(room, clip.racks(), way)) {
-                    return way;
-                }
-            }
-            towardsX = all.midXM() > room.shell().lengthM() / 2 ? -OFFSET_M : OFFSET_M;
-            towardsY = all.midYM() > room.shell().widthM() / 2 ? -OFFSET_M : OFFSET_M;
-        }
-        return new double[] {towardsX, towardsY};
-    }
-
-    private static boolean isFree(Room room, List<Rack> racks, double[] way) {
-        Box floor = new Box(0, 0, room.shell().lengthM(), room.shell().widthM());
-        return racks.stream()
-                .map(rack -> Box.of(rack).moved(way[0], way[1]))
-                .allMatch(box -> floor.holds(box)
-                        && room.racks().stream()
-                                .noneMatch(other -> Box.of(other).overlaps(box, TOUCHING_M)));
     }
 
     private static Attempt tanks(Room room, List<Tank> tanks) {

@@ -2,9 +2,13 @@ package lungfish.edit;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import lungfish.catalogue.Catalogue;
 import lungfish.catalogue.PipeSize;
 import lungfish.room.Point;
 import lungfish.room.Room;
@@ -13,6 +17,9 @@ import lungfish.room.RunId;
 
 /** Edits of runs of pipe. New ones: {@link PipeDrawing}; what is fitted into them: {@link FittingEdits}; they are moved by {@link Moves}. */
 public final class MainEdits {
+    /** What is said where other than one pipe is to be changed. */
+    public static final Refused NEEDS_ONE = Refused.because("That is done to one pipe.", "Click on it first.");
+
     private MainEdits() {}
 
     /** Joins the last corner of a run to its first. */
@@ -123,6 +130,52 @@ public final class MainEdits {
 
     public static Attempt size(Room room, Collection<RunId> ids, PipeSize size) {
         return change(room, ids, "Change the size of ", run -> run.sized(size.id()));
+    }
+
+    /** The next larger size of the same standard for each, or with -1 the next smaller one. */
+    public static Attempt resize(Room room, Collection<RunId> ids, Catalogue catalogue, int steps) {
+        Map<String, String> next = new HashMap<>();
+        for (Run run : Find.runs(room, ids)) {
+            catalogue
+                    .pipe(run.size())
+                    .flatMap(size -> next(catalogue, size, steps))
+                    .ifPresent(size -> next.put(run.size(), size.id()));
+        }
+        return next.isEmpty() && !Find.runs(room, ids).isEmpty()
+                ? Refused.because(
+                        "The catalogue has no " + (steps > 0 ? "larger" : "smaller") + " pipe of that standard.",
+                        "Choose another kind of pipe beside the outlets.")
+                : change(room, ids, "Change the size of ", run -> run.sized(next.getOrDefault(run.size(), run.size())));
+    }
+
+    private static Optional<PipeSize> next(Catalogue catalogue, PipeSize from, int steps) {
+        return catalogue.pipes().stream()
+                .filter(size -> size.standard().equals(from.standard()))
+                .filter(size -> steps * (size.outsideM() - from.outsideM()) > 0)
+                .min(Comparator.comparingDouble(size -> steps * (size.outsideM() - from.outsideM())));
+    }
+
+    /** One more corner in the middle of the longest leg. */
+    public static Attempt insertCorner(Room room, RunId id) {
+        return Find.run(room, id.text())
+                .filter(Sound::isLine)
+                .map(run -> insertCorner(room, id, middleOfTheLongest(run.corners())))
+                .orElse(Refused.nothing("pipe"));
+    }
+
+    private static double middleOfTheLongest(List<Point> corners) {
+        double before = 0;
+        double longest = 0;
+        double middle = 0;
+        for (int i = 1; i < corners.size(); i++) {
+            double leg = corners.get(i - 1).distanceM(corners.get(i));
+            if (leg > longest) {
+                longest = leg;
+                middle = before + leg / 2;
+            }
+            before += leg;
+        }
+        return middle;
     }
 
     public static Attempt role(Room room, Collection<RunId> ids, Run.Role role) {

@@ -1,9 +1,12 @@
 package lungfish.edit;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import lungfish.catalogue.PipeSize;
 import lungfish.room.Outlet;
 import lungfish.room.Point;
@@ -17,6 +20,10 @@ public final class PipeDrawing {
 
     /** Steeper than this, up against along: a riser. */
     private static final double STEEP = 2;
+
+    /** What is said where other than two pipes are to be tied. */
+    public static final Refused NEEDS_TWO =
+            Refused.because("A tie joins two pipes.", "Choose two: click one, then the other with Shift.");
 
     private PipeDrawing() {}
 
@@ -97,6 +104,21 @@ public final class PipeDrawing {
                 ? Refused.because("Both ends of the tie are at the same place.", "Choose two places that lie apart.")
                 : Edit.tried(
                         room, "Tie two pipes", before -> with(before, "Tie", Run.Role.BRANCH, size, points, false));
+    }
+
+    /** A tie between two pipes where they come nearest to each other: at a corner of one of them. */
+    public static Attempt tie(Room room, RunId one, RunId other, PipeSize size) {
+        Optional<Run> from = Find.run(room, one.text()).filter(Sound::isLine);
+        Optional<Run> to = Find.run(room, other.text()).filter(Sound::isLine);
+        if (from.isEmpty() || to.isEmpty()) {
+            return Refused.nothing("pipe");
+        }
+        Point nearest = Stream.concat(from.get().points().stream(), to.get().points().stream())
+                .min(Comparator.comparingDouble(
+                        point -> from.get().nearest(point).distanceM()
+                                + to.get().nearest(point).distanceM()))
+                .orElseThrow();
+        return tie(room, Seats.on(from.get(), nearest), Seats.on(to.get(), nearest), size);
     }
 
     private static List<Point> bent(Point from, Point to) {

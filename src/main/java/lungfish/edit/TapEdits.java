@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import lungfish.room.Gang;
 import lungfish.room.GangId;
 import lungfish.room.Outlet;
@@ -79,6 +80,19 @@ public final class TapEdits {
                         "Keep the tap of ",
                         outlet -> outlet.tappedAt(
                                 Optional.ofNullable(taps.get(outlet.id())).or(outlet::tap)));
+    }
+
+    /** A new gang above the middle of the tanks that it feeds, and these outlets on it. */
+    public static Attempt gang(Room room, Collection<OutletId> ids, Gang.Kind kind) {
+        List<Point> rims = room.seats().stream()
+                .filter(seat -> ids.contains(seat.outlet().id()))
+                .map(Seat::rim)
+                .toList();
+        return gang(room, ids, kind, new Point(mean(rims, Point::xM), mean(rims, Point::yM), mean(rims, Point::zM)));
+    }
+
+    private static double mean(List<Point> points, ToDoubleFunction<Point> along) {
+        return Metres.clean(points.stream().mapToDouble(along).average().orElse(0));
     }
 
     /** A new gang there, and these outlets on it; its feeder leaves the pipe at the nearest point. */

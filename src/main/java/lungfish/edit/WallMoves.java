@@ -68,7 +68,7 @@ final class WallMoves {
         return toSides < toEnds;
     }
 
-    private static Shell.Wall moved(Shell.Wall wall, double dxM, double dyM) {
+    static Shell.Wall moved(Shell.Wall wall, double dxM, double dyM) {
         return new Shell.Wall(
                 Metres.clean(wall.fromXM() + dxM),
                 Metres.clean(wall.fromYM() + dyM),

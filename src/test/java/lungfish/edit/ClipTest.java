@@ -12,10 +12,13 @@ import static lungfish.room.Rooms.aRoom;
 import static lungfish.room.Rooms.aTank;
 import static lungfish.room.Rooms.anOutlet;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lungfish.room.Gang;
+import lungfish.room.GangId;
 import lungfish.room.Outlet;
 import lungfish.room.OutletId;
 import lungfish.room.Point;
@@ -122,6 +125,48 @@ final class ClipTest {
         Run copy = twice.runs().get(1);
         assertThat(copy.id().text()).isEqualTo("main-2");
         assertThat(copy.points().get(0)).isEqualTo(new Point(0.4, 0.4, 2.2));
+    }
+
+    @Test
+    void aRackBringsTheGangThatFeedsItAlone() {
+        Room ganged = after(ROOM, TapEdits.gang(ROOM, List.of(new OutletId("A-s1-1-a")), Gang.Kind.TEES));
+        Room twice = after(ganged, Copies.duplicate(ganged, RACK));
+        assertThat(twice.gangs()).extracting(gang -> gang.id().text()).containsExactly("gang", "gang-2");
+        assertThat(outlet(twice, "B-1-1-a").tap()).hasValue(new Outlet.OnGang(new GangId("gang-2")));
+        assertThat(outlet(twice, "A-s1-1-a").tap()).hasValue(new Outlet.OnGang(new GangId("gang")));
+        // the copy stands 2 m to the right of its model
+        assertThat(twice.gangs().get(1).place().xM())
+                .isEqualTo(twice.gangs().get(0).place().xM() + 2);
+    }
+
+    @Test
+    void doorsAndInnerWallsAreCopiedToo() {
+        Room doored = after(ROOM, RoomEdits.addDoor(ROOM, 3, 0, 0.8));
+        Room walled = after(doored, RoomEdits.addWall(doored, 4, 0, 4, 2));
+        Clip clip = Clip.of(walled, Selection.of(Part.door(0), Part.wall(0)));
+        Room pasted = after(walled, clip.ontoFloor(walled, 1, 0));
+        assertThat(pasted.shell().doors()).hasSize(2);
+        assertThat(pasted.shell().doors().get(1).xM()).isCloseTo(3.6, within(1e-9)); // 2.6 m, and 1 m on
+        assertThat(pasted.shell().walls().get(1).fromXM()).isEqualTo(5);
+        assertThat(done(clip.ontoFloor(walled, 1, 0)).done()).isEqualTo("Paste 2 parts");
+    }
+
+    @Test
+    void whatIsPastedStaysInItsPlaceWhereThatIsFreeElseStandsBeside() {
+        Clip clip = Clip.of(ROOM, RACK);
+        assertThat(rack(after(Rooms.empty(), clip.ontoFloor(Rooms.empty())), "A")
+                        .xM())
+                .isZero();
+        assertThat(rack(after(ROOM, clip.ontoFloor(ROOM)), "B").xM()).isEqualTo(2);
+    }
+
+    @Test
+    void aRackPastedIntoASmallerRoomStandsWithinItsWalls() {
+        Room far = after(ROOM, RackEdits.place(ROOM, new RackId("A"), 4, 3.5));
+        Room small = after(Rooms.empty(), RoomEdits.resize(Rooms.empty(), 3, 3, 2.4));
+        Rack pasted = after(small, Clip.of(far, RACK).ontoFloor(small)).racks().get(0);
+        assertThat(pasted.xM()).isEqualTo(1); // 3 m less its own 2 m
+        assertThat(pasted.yM()).isEqualTo(2.5);
     }
 
     @Test

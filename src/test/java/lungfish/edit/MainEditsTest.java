@@ -168,4 +168,36 @@ final class MainEditsTest {
                 .isEqualTo("Insert ball valve into pipe loop");
         assertThat(done(MainEdits.open(ROOM, LOOP)).done()).isEqualTo("Open pipe loop");
     }
+
+    @Test
+    void theNextSizeIsOfTheSameStandard() {
+        Room larger = after(ROOM, MainEdits.resize(ROOM, List.of(LOOP), CATALOGUE, 1));
+        assertThat(run(larger, "loop").size()).isEqualTo("pvc-u-40-pn10");
+        Room smaller = after(ROOM, MainEdits.resize(ROOM, List.of(LOOP), CATALOGUE, -1));
+        assertThat(run(smaller, "loop").size()).isEqualTo("pvc-u-25-pn10");
+        // 25 mm is the smallest of PN 10 that the catalogue has
+        assertThat(sentence(MainEdits.resize(smaller, List.of(LOOP), CATALOGUE, -1)))
+                .startsWith("The catalogue has no smaller pipe");
+    }
+
+    @Test
+    void aCornerIsInsertedInTheMiddleOfTheLongestLeg() {
+        Room more = after(ROOM, MainEdits.insertCorner(ROOM, LOOP));
+        assertThat(run(more, "loop").points()).containsExactly(at(0, 0), at(2, 0), at(4, 0), at(4, 3), at(0, 3));
+    }
+
+    @Test
+    void aLegIsBentWhereItIsPulled() {
+        Room bent = after(ROOM, MainEdits.bend(ROOM, LOOP, 3, at(0.5, 1.5)));
+        assertThat(run(bent, "loop").points()).containsExactly(at(0, 0), at(4, 0), at(4, 3), at(0, 3), at(0.5, 1.5));
+    }
+
+    @Test
+    void twoPipesAreTiedWhereTheyComeNearest() {
+        Room two = after(ROOM, PipeDrawing.draw(ROOM, SIZE, List.of(at(5, 1), at(5.5, 1), at(5.5, 2))));
+        RunId other = two.runs().get(1).id();
+        Room tied = after(two, PipeDrawing.tie(two, LOOP, other, SIZE));
+        // its end at (5, 1) is nearest to the loop, whose side runs along x = 4
+        assertThat(tied.runs().get(2).points()).containsExactly(at(4, 1), at(5, 1));
+    }
 }
