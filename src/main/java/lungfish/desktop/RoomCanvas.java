@@ -41,6 +41,11 @@ final class RoomCanvas extends Canvas {
     private final transient KeptPicture kept = new KeptPicture();
     private transient RoomScene scene;
     private transient Rectangle2D boundsM;
+    private transient Legend legend = new Legend(0, 0, 0);
+    private boolean isLegendKept;
+
+    /** How high the legend is in a canvas so wide and high, pixels. */
+    private record Legend(int widthPx, int heightPx, double px) {}
 
     RoomCanvas(View view, ToolBelt belt, Consumer<RackId> openRack) {
         super(view, belt);
@@ -59,7 +64,9 @@ final class RoomCanvas extends Canvas {
 
     private void tell() {
         scene = newScene();
-        if (!view().desk().isTrying() && !scene.boundsM().equals(boundsM)) {
+        boolean isStill = view().desk().isTrying() || tool().next().isPresent();
+        isLegendKept = isStill && isLegendKept;
+        if (!isStill && !scene.boundsM().equals(boundsM)) {
             boundsM = scene.boundsM();
             fit();
         }
@@ -95,7 +102,17 @@ final class RoomCanvas extends Canvas {
                 side, top, Math.max(1, getWidth() - 1.5 * side), Math.max(1, getHeight() - top - below));
     }
 
+    /** While the hand draws it stays as it is, whatever there would be to explain: the room stays under the hand. */
     private double legendHeight() {
+        boolean isOfThisSize = legend.widthPx() == getWidth() && legend.heightPx() == getHeight();
+        if (!isLegendKept || !isOfThisSize) {
+            legend = new Legend(getWidth(), getHeight(), newLegendHeight());
+            isLegendKept = true;
+        }
+        return legend.px();
+    }
+
+    private double newLegendHeight() {
         return LegendPainter.height(scene, legendWidth(), MOST_LEGEND * getHeight(), view().look(), MEASURING);
     }
 

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import lungfish.catalogue.PipeSize;
 import lungfish.room.Point;
 import lungfish.room.Room;
+import lungfish.room.Run;
 
 /**
  * Draws what is dragged or drawn to walls, racks, pipes and the grid, where they are near enough; and says why. Walls,
@@ -94,7 +95,7 @@ public record Snap(Room room, Selection moving, OptionalDouble gridM, double tol
      * pipe, its corners before its legs; in line with the corner before; at walls, racks and grid.
      */
     public SnappedPoint next(List<Point> drawn, Point point) {
-        if (drawn.size() >= 3 && planM(drawn.get(0), point) <= toleranceM) {
+        if (drawn.size() >= 3 && meets(drawn.get(0), point)) {
             return closing(drawn.get(0));
         }
         return SeenPipe.nearest(room, moving, point, toleranceM, toleranceM)
@@ -116,6 +117,12 @@ public record Snap(Room room, Selection moving, OptionalDouble gridM, double tol
 
     private static SnappedPoint on(SeenPipe pipe) {
         return new SnappedPoint(pipe.place(), List.of(pipe.guide()), Optional.of(pipe.seat()), false);
+    }
+
+    /** Near enough itself; or where the start was pointed at, before it was drawn to a wall. */
+    private boolean meets(Point start, Point point) {
+        return planM(start, point) <= toleranceM
+                || planM(start, lined(List.of(), point).place()) <= Run.TOUCH_M;
     }
 
     private static SnappedPoint closing(Point start) {

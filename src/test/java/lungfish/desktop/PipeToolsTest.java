@@ -164,6 +164,18 @@ final class PipeToolsTest {
     }
 
     @Test
+    void theRoomStaysUnderTheHandThoughTheLegendHasMoreToExplain() {
+        bench = new Bench(folder, "starting-out"); // no pipe yet: with it come bubbles and teeth
+        hand = new RoomHand(bench);
+        var before = bench.pane().center().room().viewport();
+        hand.key("P");
+        hand.click(0.5, 0.5);
+        hand.move(2, 0.5);
+        assertThat(bench.desk().plan().orElseThrow().room().runs()).isNotEmpty();
+        assertThat(bench.pane().center().room().viewport()).isEqualTo(before);
+    }
+
+    @Test
     void theGhostOfAMachineGoesWithThePointer() {
         hand.key("B");
         hand.move(4, 3);

@@ -137,6 +137,17 @@ final class SnapTest {
     }
 
     @Test
+    void aLoopClosesWhereItsStartWasPointedAtThoughThatWasDrawnToTheWalls() {
+        // the start rests at 0.031 m from both walls; the hand is at 0.075 m again, 0.062 m away from it on the slant
+        Snap clipped = snap().clipped(Tried.CATALOGUE.pipe("pvc-u-32-pn10").orElseThrow());
+        Point hand = new Point(0.075, 0.075, 2);
+        Point start = clipped.next(List.of(), hand).place();
+        assertThat(start.xM()).isCloseTo(0.031, within(ROUNDING_M));
+        List<Point> drawn = List.of(start, new Point(5, 0.031, 2), new Point(5, 2, 2));
+        assertThat(clipped.next(drawn, hand).closes()).isTrue();
+    }
+
+    @Test
     void theEndOfAPipeMeetsItsOtherEnd() {
         Room open = aRoom().with(aMain(
                         "open", false, new Point(1, 1, 2), new Point(3, 1, 2), new Point(3, 2, 2), new Point(2, 3, 2)))
