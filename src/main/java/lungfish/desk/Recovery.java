@@ -24,6 +24,12 @@ public final class Recovery {
         return offered.stream().findFirst();
     }
 
+    /** Whether that is of the file that is open at this desk. */
+    public boolean isOfThisFile() {
+        return desk.file().isPresent()
+                && offered().flatMap(Leftover::file).equals(desk.file().map(Filed::whole));
+    }
+
     /** How many there are. */
     public int count() {
         return offered.size();

@@ -66,6 +66,15 @@ final class WindowFiles {
                 .orElse(name.replaceAll("^-|-$", "") + RoomFiles.ENDING);
     }
 
+    /** Takes up what a crash left: at once where its file is open here, for that can be undone; else in place of this room. */
+    void recover() {
+        if (desk.recovery().isOfThisFile()) {
+            desk.recovery().take();
+        } else {
+            whenKept(() -> desk.recovery().take());
+        }
+    }
+
     /** Goes on when the room is saved, or need not be. */
     void whenKept(Runnable then) {
         if (!desk.isChanged()) {

@@ -1,5 +1,6 @@
 package lungfish.desktop;
 
+import java.awt.BorderLayout;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.List;
@@ -49,7 +50,7 @@ final class WindowPane extends JPanel {
                 new Regions.Region(center, center::takeFocus),
                 new Regions.Region(side, side::takeFocus),
                 new Regions.Region(below, below::takeFocus)));
-        add(header, "spanx 2, growx, wmin 0");
+        add(head(header), "spanx 2, growx, wmin 0");
         add(split(), "grow, wmin 0, hmin 0");
         add(side, "growy, hmin 0");
         addComponentListener(new ComponentAdapter() {
@@ -60,6 +61,15 @@ final class WindowPane extends JPanel {
         });
         setTransferHandler(new FileDrop(files));
         desk.addListener(new Troubles());
+    }
+
+    /** Below the header, what a crash left, while that is to be decided. */
+    private JPanel head(Header header) {
+        JPanel head = new JPanel(new BorderLayout(0, 8));
+        head.setOpaque(false);
+        head.add(header, BorderLayout.NORTH);
+        head.add(new RecoveryStrip(view, files), BorderLayout.SOUTH);
+        return head;
     }
 
     private JSplitPane split() {

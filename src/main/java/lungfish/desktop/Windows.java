@@ -74,6 +74,7 @@ public final class Windows implements Home {
             windows.themes.wear();
             MainWindow first = windows.show(windows.desks.withDemo(demo));
             file.ifPresent(first.pane().files()::open);
+            first.pane().view().desk().recovery().look();
         });
         return windows;
     }
