@@ -55,7 +55,7 @@ public final class DocsWindows {
     }
 
     /** Text fields ask where on the screen they are when they are moved; here they are on none. */
-    private static final class Deaf extends EventQueue {
+    static final class Deaf extends EventQueue {
         @Override
         protected void dispatchEvent(AWTEvent event) {
             if (!(event instanceof ComponentEvent)) {
