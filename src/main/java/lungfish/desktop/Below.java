@@ -127,7 +127,11 @@ final class Below extends Sheet {
 
     private void tellChosen() {
         int many = view.selection().parts().size();
-        String one = view.chosen().map(view.names()::of).orElse("The room");
+        String one = view.selection()
+                .lead()
+                .flatMap(new SmallTelling(view)::name)
+                .or(() -> view.chosen().map(view.names()::of))
+                .orElse("The room");
         chosenTab.setText(many > 1 ? many + " chosen" : one);
         chosenTab.setToolTipText("Everything that can be said of it");
     }

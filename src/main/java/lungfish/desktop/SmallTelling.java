@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import lungfish.catalogue.FittingClass;
 import lungfish.edit.Part;
 import lungfish.quantity.Dimension;
+import lungfish.room.Listener;
 import lungfish.room.Point;
 import lungfish.room.Room;
 import lungfish.room.Run;
@@ -14,6 +15,8 @@ import lungfish.room.Shell;
 
 /** One line about a small thing: a fitting, a corner of a pipe, a door, an inner wall. */
 final class SmallTelling {
+    private static final String BETWEEN = " · ";
+
     private final View view;
     private final Room room;
 
@@ -34,6 +37,15 @@ final class SmallTelling {
             case DOOR -> at(room.shell().doors(), part.number()).map(this::door);
             case WALL -> at(room.shell().walls(), part.number()).map(this::wall);
             default -> Optional.empty();
+        };
+    }
+
+    /** What it is called, in a word or two. */
+    Optional<String> name(Part part) {
+        return switch (part.kind()) {
+            case TAP, GANG_TAP -> Optional.of("Tap of " + part.id());
+            case LISTENER -> room.listener().map(Listener::name);
+            default -> of(part).map(told -> told.split(BETWEEN, 2)[0]);
         };
     }
 

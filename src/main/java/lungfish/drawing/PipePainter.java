@@ -1,6 +1,7 @@
 package lungfish.drawing;
 
 import java.awt.BasicStroke;
+import java.awt.Shape;
 import java.awt.Stroke;
 import java.awt.geom.Path2D;
 import java.util.List;
@@ -13,6 +14,10 @@ final class PipePainter {
     static final double BORE_PX = 7;
 
     private static final double WALL_PX = 1.3;
+    private static final double RISER_PX = 6.5;
+
+    /** Less aside than this is straight up. */
+    private static final double UPRIGHT_M = 0.005;
 
     private PipePainter() {}
 
@@ -21,6 +26,26 @@ final class PipePainter {
         runs.forEach(run -> ink.draw(path(run, ink.view()), ink.palette().ink(), stroke(BORE_PX + 2 * WALL_PX, ink)));
         runs.forEach(run -> ink.draw(path(run, ink.view()), ink.palette().sheet(), stroke(BORE_PX, ink)));
         BubblePainter.paint(scene.stretches(), ink);
+        runs.forEach(run -> risers(run, ink));
+    }
+
+    /** Where pipe goes straight up or down it is seen from its end: its bore, and in it the way on. */
+    private static void risers(Run run, Ink ink) {
+        List<Point> corners = run.corners();
+        for (int i = 1; i < corners.size(); i++) {
+            Point from = corners.get(i - 1);
+            Point to = corners.get(i);
+            if (Math.hypot(to.xM() - from.xM(), to.yM() - from.yM()) < UPRIGHT_M && from.zM() != to.zM()) {
+                double x = ink.view().xPx(to.xM());
+                double y = ink.view().yPx(to.yM());
+                Shape end = StateMark.circle(x, y, ink.mark(RISER_PX));
+                ink.fill(end, ink.palette().sheet());
+                ink.draw(end, ink.palette().ink(), WALL_PX);
+                ink.fill(
+                        StateMark.circle(x, y, ink.mark(RISER_PX / 3)),
+                        ink.palette().ink());
+            }
+        }
     }
 
     private static Stroke stroke(double widthPx, Ink ink) {

@@ -19,6 +19,9 @@ public final class SketchPainter {
 
     private static final double SPOT_PX = 9;
 
+    /** Words that explain a line stand clear of a figure that is measured along it. */
+    private static final double ABOVE_PX = 17;
+
     private final Ink ink;
     private final Rectangle2D area;
 
@@ -111,7 +114,7 @@ public final class SketchPainter {
         Point2D to = px(rest.toXM(), rest.toYM());
         Color accent = ink.palette().accent();
         ink.draw(new java.awt.geom.Line2D.Double(from, to), accent, ink.dashed(1, 3));
-        label(rest.words(), (from.getX() + to.getX()) / 2, Math.min(from.getY(), to.getY()) - ink.px(8), accent);
+        label(rest.words(), (from.getX() + to.getX()) / 2, Math.min(from.getY(), to.getY()) - ink.px(ABOVE_PX), accent);
     }
 
     private void label(String words, double x, double middleY, Color colour) {
