@@ -36,17 +36,27 @@ final class PipeTool extends Tool {
         super(
                 "Pipe",
                 'P',
-                "Click corners or type a length · the start closes a loop · Page up, down: height · Enter ends it");
+                "Click corners or type a length, Shift: straight · the start closes a loop · Page up, down: height · Enter ends it");
         this.view = view;
         this.gesture = new Gesture(view);
         this.options = options;
     }
 
     private SnappedPoint rest(Spot spot) {
-        Point there = new Point(spot.xM(), spot.yM(), options.heightM());
+        Point there = straight(new Point(spot.xM(), spot.yM(), options.heightM()), spot);
         return Resting.snap(view, Selection.NONE, spot)
                 .clipped(options.chosenSize())
                 .next(corners, there);
+    }
+
+    /** With Shift a leg goes straight along the room, whichever way is nearer. */
+    private Point straight(Point there, Spot spot) {
+        if (corners.isEmpty() || !spot.adds()) {
+            return there;
+        }
+        Point last = corners.get(corners.size() - 1);
+        boolean isAcross = Math.abs(there.xM() - last.xM()) >= Math.abs(there.yM() - last.yM());
+        return new Point(isAcross ? there.xM() : last.xM(), isAcross ? last.yM() : there.yM(), there.zM());
     }
 
     @Override

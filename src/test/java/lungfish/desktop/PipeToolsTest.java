@@ -176,6 +176,17 @@ final class PipeToolsTest {
     }
 
     @Test
+    void withShiftALegGoesStraightAlongTheRoom() {
+        hand.key("P");
+        hand.click(4.2, 2.6);
+        hand.clickStraight(5.3, 2.9);
+        hand.key("ENTER");
+        Run drawn = room().runs().get(room().runs().size() - 1);
+        assertThat(drawn.points().get(1).yM()).isEqualTo(drawn.points().get(0).yM());
+        assertThat(drawn.lengthM()).isCloseTo(1.1, within(2 * PIXEL_M));
+    }
+
+    @Test
     void theGhostOfAMachineGoesWithThePointer() {
         hand.key("B");
         hand.move(4, 3);

@@ -42,6 +42,11 @@ final class RoomHand {
         hand.click(xM, yM, FREELY);
     }
 
+    /** With Shift. */
+    void clickStraight(double xM, double yM) {
+        hand.click(xM, yM, FREELY | InputEvent.SHIFT_DOWN_MASK);
+    }
+
     void drag(double fromXM, double fromYM, double toXM, double toYM) {
         hand.dragAndDrop(fromXM, fromYM, toXM, toYM, FREELY);
     }
