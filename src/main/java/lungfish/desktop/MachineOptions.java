@@ -1,6 +1,8 @@
 package lungfish.desktop;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JPanel;
 import lungfish.room.Blower;
 import net.miginfocom.swing.MigLayout;
@@ -13,20 +15,37 @@ final class MachineOptions extends JPanel {
     /** Small pumps hang above the water. */
     private static final double ON_THE_WALL_M = 1.8;
 
-    private final Choice<Blower.Role> role = new Choice<>("Kind of machine");
+    /** Of the ears of one who sits. */
+    private static final double EAR_M = 1.2;
+
+    private final Choice<Optional<Blower.Role>> role = new Choice<>("Kind of machine");
 
     MachineOptions() {
         super(new MigLayout("insets 0, gap 6 0"));
         setOpaque(false);
-        role.offer(List.of(Blower.Role.values()), BlowerProperties::words, Blower.Role.PLANNED::equals);
+        role.offer(kinds(), MachineOptions::words, Optional.of(Blower.Role.PLANNED)::equals);
         add(role);
     }
 
-    Blower.Role role() {
-        return role.chosen().orElse(Blower.Role.PLANNED);
+    private static List<Optional<Blower.Role>> kinds() {
+        return Stream.concat(
+                        Stream.of(Blower.Role.values()).map(Optional::of), Stream.of(Optional.<Blower.Role>empty()))
+                .toList();
+    }
+
+    private static String words(Optional<Blower.Role> role) {
+        return role.map(BlowerProperties::words).orElse("where you sit and listen");
+    }
+
+    /** What is put down; empty: the one who hears them all. */
+    Optional<Blower.Role> role() {
+        return role.chosen().orElse(Optional.of(Blower.Role.PLANNED));
     }
 
     double heightM() {
-        return role() == Blower.Role.TODAY ? ON_THE_WALL_M : ON_THE_FLOOR_M;
+        if (role().isEmpty()) {
+            return EAR_M;
+        }
+        return role().get() == Blower.Role.TODAY ? ON_THE_WALL_M : ON_THE_FLOOR_M;
     }
 }

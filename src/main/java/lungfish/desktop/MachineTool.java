@@ -6,12 +6,13 @@ import lungfish.drawing.Hit;
 import lungfish.drawing.Sketch;
 import lungfish.edit.Attempt;
 import lungfish.edit.MachineEdits;
+import lungfish.edit.RoomEdits;
 import lungfish.edit.Selection;
 import lungfish.edit.SnappedPoint;
 import lungfish.room.Blower;
 import lungfish.room.Point;
 
-/** Puts down machines: the planned blower is moved there once it is drawn, standbys and pumps are added. */
+/** Puts down machines, and who hears them: the planned blower is moved there once it is drawn, standbys and pumps are added. */
 final class MachineTool extends Tool {
     private final View view;
     private final Gesture gesture;
@@ -19,7 +20,7 @@ final class MachineTool extends Tool {
     private Optional<Spot> at = Optional.empty();
 
     MachineTool(View view, MachineOptions options) {
-        super("Blower", 'B', "Click where it stands");
+        super("Blower", 'B', "Click where it stands, or where you sit and listen");
         this.view = view;
         this.gesture = new Gesture(view);
         this.options = options;
@@ -49,11 +50,17 @@ final class MachineTool extends Tool {
     }
 
     private Attempt attempt(Point place) {
+        return options.role()
+                .map(role -> machine(role, place))
+                .orElseGet(() -> RoomEdits.listen(view.desk().room(), place));
+    }
+
+    private Attempt machine(Blower.Role role, Point place) {
         Optional<Blower> drawn = view.desk().room().blowers(Blower.Role.PLANNED).stream()
-                .filter(blower -> options.role() == Blower.Role.PLANNED)
+                .filter(blower -> role == Blower.Role.PLANNED)
                 .findFirst();
         return drawn.map(blower -> MachineEdits.place(view.desk().room(), blower.id(), place))
-                .orElseGet(() -> MachineEdits.place(view.desk().room(), options.role(), Optional.empty(), place));
+                .orElseGet(() -> MachineEdits.place(view.desk().room(), role, Optional.empty(), place));
     }
 
     @Override

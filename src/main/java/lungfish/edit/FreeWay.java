@@ -32,7 +32,16 @@ final class FreeWay {
                         .anyMatch(copy -> copy.points().equals(run.points())))
                 : isFree(room, clip.racks(), STAYS);
         double[] way = isFree && !clip.isLoose() ? STAYS : beside(room, clip);
-        return clip.racks().isEmpty() ? way : within(room, around(clip), way);
+        return clip.isLoose() ? way : within(room, all(clip), way);
+    }
+
+    /** Around racks and pipe. */
+    private static Box all(FloorClip clip) {
+        Stream<Box> pipe = clip.runs().stream()
+                .flatMap(run -> run.points().stream())
+                .map(point -> new Box(point.xM(), point.yM(), point.xM(), point.yM()));
+        return Box.around(
+                Stream.concat(clip.racks().stream().map(Box::of), pipe).toList());
     }
 
     private static Box around(FloorClip clip) {

@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.IntStream;
+import javax.swing.JComboBox;
 import lungfish.drawing.Sketch;
 import lungfish.edit.Part;
 import lungfish.edit.Selection;
+import lungfish.room.Blower;
 import lungfish.room.Point;
 import lungfish.room.Room;
 import lungfish.room.Run;
@@ -184,6 +187,28 @@ final class PipeToolsTest {
         Run drawn = room().runs().get(room().runs().size() - 1);
         assertThat(drawn.points().get(1).yM()).isEqualTo(drawn.points().get(0).yM());
         assertThat(drawn.lengthM()).isCloseTo(1.1, within(2 * PIXEL_M));
+    }
+
+    @Test
+    void aStandbyIsAddedWhereItIsPutAndWhoListensSitsWhereHeIsPut() {
+        int standbys = room().blowers(Blower.Role.STANDBY).size();
+        hand.key("B");
+        JComboBox<?> kind = bench.part(JComboBox.class, "Kind of machine");
+        kind.setSelectedItem(itemOf(kind, "a standby"));
+        hand.click(4.2, 2.6);
+        assertThat(room().blowers(Blower.Role.STANDBY)).hasSize(standbys + 1);
+        kind.setSelectedItem(itemOf(kind, "where you sit and listen"));
+        hand.click(5.2, 2.9);
+        assertThat(room().listener().orElseThrow().place().xM()).isCloseTo(5.2, within(PIXEL_M));
+        assertThat(undo()).isEqualTo("Move the listener");
+    }
+
+    private static Object itemOf(JComboBox<?> box, String words) {
+        return IntStream.range(0, box.getItemCount())
+                .mapToObj(box::getItemAt)
+                .filter(item -> item.toString().equals(words))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

@@ -170,6 +170,17 @@ final class ClipTest {
     }
 
     @Test
+    void pastedPipeStaysWithinTheWalls() {
+        // a copy is set off by 0.2 m; this one ends 0.1 m from both walls, at 6 and 4 m
+        Room room = aRoom().with(aMain("main", false, new Point(1, 3.9, 2.2), new Point(5.9, 3.9, 2.2)))
+                .build();
+        Clip clip = Clip.of(room, Selection.of(Part.run(room.runs().get(0).id())));
+        Run copy = after(room, clip.ontoFloor(room)).runs().get(1);
+        assertThat(copy.points().get(1).xM()).isCloseTo(6, within(1e-9));
+        assertThat(copy.points().get(1).yM()).isCloseTo(4, within(1e-9));
+    }
+
+    @Test
     void theWordsFollowUndo() {
         assertThat(done(Copies.duplicate(ROOM, RACK)).done()).isEqualTo("Duplicate rack A");
         assertThat(done(outlets().intoTanks(ROOM, List.of(new TankId("low")))).done())
