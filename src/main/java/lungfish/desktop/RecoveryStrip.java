@@ -26,8 +26,8 @@ import net.miginfocom.swing.MigLayout;
 final class RecoveryStrip extends Sheet {
     private static final DateTimeFormatter TODAY = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
     private static final DateTimeFormatter EARLIER = DateTimeFormatter.ofPattern("d MMM yyyy, HH:mm", Locale.ENGLISH);
-    private static final String STOPPED = "Lungfish stopped before the last changes were saved";
-    private static final String BROKEN = "Changes that were not saved cannot be read";
+    private static final String STOPPED = "Not saved when Lungfish stopped";
+    private static final String BROKEN = "Not saved, and cannot be read";
     private static final int PAD = 14;
     private static final int LEAST = 240;
     private static final int UNKNOWN = 900;
@@ -35,9 +35,9 @@ final class RecoveryStrip extends Sheet {
     private final transient View view;
     private final Line headline;
     private final Paragraph words;
-    private final JButton take = new JButton("Take them");
-    private final JButton leave = new JButton("Leave them");
-    private final JButton discard = new JButton("Throw them away");
+    private final JButton take = new JButton("Take");
+    private final JButton leave = new JButton("Leave");
+    private final JButton discard = new JButton("Throw away");
     private final JButton heard = new JButton("All right");
     private String told = "";
 
@@ -50,10 +50,12 @@ final class RecoveryStrip extends Sheet {
         getAccessibleContext().setAccessibleName("Changes that were not saved");
         words.setName("recovery-words");
         words.getAccessibleContext().setAccessibleName("About changes that were not saved");
-        button(take, "take-recovered", files::recover);
-        button(leave, "leave-recovered", () -> desk().recovery().leave());
-        button(discard, "discard-recovered", () -> desk().recovery().discard());
-        button(heard, "heard", this::hear);
+        button(take, "take-recovered", "Take the changes up again; Undo leads back", files::recover);
+        button(leave, "leave-recovered", "Leave them where they are, to be offered again", () -> desk().recovery()
+                .leave());
+        button(discard, "discard-recovered", "Remove them for good", () -> desk().recovery()
+                .discard());
+        button(heard, "heard", "Close this; it is not told again", this::hear);
         add(headline, "cell 0 0, wmin 0");
         add(words, "cell 0 1, wmin 0");
         add(take, "cell 1 0 1 2, aligny center");
@@ -63,8 +65,9 @@ final class RecoveryStrip extends Sheet {
         view.onChange(this::tell);
     }
 
-    private static void button(JButton button, String name, Runnable does) {
+    private static void button(JButton button, String name, String help, Runnable does) {
         button.setName(name);
+        button.setToolTipText(help);
         button.addActionListener(event -> does.run());
     }
 
@@ -90,8 +93,6 @@ final class RecoveryStrip extends Sheet {
                 offered.filter(each -> each.holds().problems().isEmpty()).isPresent();
         take.setVisible(isWhole);
         leave.setVisible(offered.isPresent());
-        leave.setText(isWhole ? "Leave them" : "Leave it");
-        discard.setText(isWhole ? "Throw them away" : "Throw it away");
         discard.setVisible(offered.isPresent());
         heard.setVisible(trouble.isPresent());
         setVisible(offered.isPresent() || trouble.isPresent());
@@ -112,10 +113,6 @@ final class RecoveryStrip extends Sheet {
             all.add(which(left) + ", " + left.time().map(RecoveryStrip::time).orElse("") + ": "
                     + left.done().orElse("") + ".");
             left.elsewhere().ifPresent(machine -> all.add("It may still be open on " + machine + "."));
-            all.add(
-                    left.file().isPresent()
-                            ? "If you take them, Undo leads back to the file."
-                            : "If you take them, they are a room that is in no file yet.");
         } else {
             all.add(left.at() + ":");
             left.holds().problems().stream().limit(1).map(Problem::sentence).forEach(all::add);

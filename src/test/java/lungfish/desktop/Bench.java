@@ -17,7 +17,12 @@ final class Bench implements Home {
     private final Answers answers = new Answers();
 
     Bench(Path folder, String demo) {
-        this.desks = Desks.in(folder, Hands.ofTheCaller());
+        this(Desks.in(folder, Hands.ofTheCaller()), demo);
+    }
+
+    /** With hands of its own. */
+    Bench(Desks desks, String demo) {
+        this.desks = desks;
         this.themes = new Themes(desks.preferences());
         this.pane = new WindowPane(this, desks.withDemo(demo), answers, () -> {});
     }

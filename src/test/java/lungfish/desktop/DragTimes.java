@@ -12,6 +12,7 @@ import java.awt.event.MouseEvent;
 import java.awt.geom.Point2D;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,6 +23,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.atomic.AtomicLong;
 import javax.swing.JPanel;
@@ -40,8 +42,8 @@ import lungfish.room.Rack;
 public final class DragTimes {
     private static final String HALL = "club-hall";
     private static final Dimension WINDOW = new Dimension(1600, 1000);
-    private static final int WARM_UP = 400;
-    private static final int MEASURED = 1200;
+    private static final int WARM_UP = 240;
+    private static final int MEASURED = 1000;
     private static final int STEPS_A_DRAG = 60;
     private static final double SWAY_M = 0.25;
 
@@ -54,15 +56,17 @@ public final class DragTimes {
         return thread;
     });
     private final AtomicLong finishedNs = new AtomicLong();
+    private final AtomicLong plannedCpuNs = new AtomicLong();
     private final Times plan = new Times("from the event to the plan");
-    private final Times planning = new Times("of that, planning");
+    private final Times cpu = new Times("the same in processor time");
     private final Times events = new Times("event thread: the edit, and all panels told twice");
     private final Times painting = new Times("painting the whole window");
     private final WindowPane pane;
     private final JPanel whole = new JPanel(new BorderLayout());
     private final BufferedImage image = new BufferedImage(WINDOW.width, WINDOW.height, BufferedImage.TYPE_INT_RGB);
     private Future<?> asked = CompletableFuture.completedFuture(null);
-    private long asks;
+    private final AtomicLong asks = new AtomicLong();
+    private long askedCpuNs;
 
     private DragTimes(Path preferences) {
         Hands hands = new Hands(front::add, this::plan, Runnable::run, Runnable::run);
@@ -77,49 +81,67 @@ public final class DragTimes {
     }
 
     /** Prints a table and the histogram of the plans. The argument is how many steps are measured. */
-    public static void main(String[] args) throws IOException, InterruptedException, InvocationTargetException {
+    public static void main(String[] args)
+            throws IOException, InterruptedException, InvocationTargetException, ExecutionException {
         int steps = args.length > 0 ? Integer.parseInt(args[0]) : MEASURED;
         Path preferences = Files.createTempDirectory("lungfish");
         Toolkit.getDefaultToolkit().getSystemEventQueue().push(new DocsWindows.Deaf());
-        EventQueue.invokeAndWait(() -> new DragTimes(preferences).measure(steps));
+        FutureTask<DragTimes> made = new FutureTask<>(() -> new DragTimes(preferences));
+        EventQueue.invokeAndWait(made);
+        made.get().measure(steps);
         System.exit(0);
     }
 
     private void plan(Runnable work) {
-        asks++;
+        asks.incrementAndGet();
+        askedCpuNs = cpuNs();
         asked = worker.submit(() -> {
-            long began = System.nanoTime();
+            long began = cpuNs();
             work.run();
             finishedNs.set(System.nanoTime());
-            planning.add(finishedNs.get() - began);
+            plannedCpuNs.set(cpuNs() - began);
         });
+    }
+
+    /** What this thread has used of a processor: other programs on the machine do not count. */
+    private static long cpuNs() {
+        return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
     }
 
     private Desk desk() {
         return pane.view().desk();
     }
 
-    private void measure(int steps) {
+    /** Each on its own, so that what the window asks of the event queue meanwhile is done in between. */
+    private static void onEventThread(Runnable work) {
+        try {
+            EventQueue.invokeAndWait(work);
+        } catch (InterruptedException | InvocationTargetException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    private void show() {
         catchUp();
         for (int pass = 0; pass < 4; pass++) {
             layOut(whole);
             pane.view().inWindowOf(pane.getWidth());
         }
         pane.center().room().fit();
+    }
+
+    private void measure(int steps) {
+        onEventThread(this::show);
         drag(WARM_UP);
-        List.of(plan, planning, events, painting).forEach(Times::forget);
+        List.of(plan, cpu, events, painting).forEach(Times::forget);
         drag(steps);
-        System.out.println(Times.table(List.of(plan, planning, events, painting)));
-        System.out.println(plan.histogram());
+        System.out.println(Times.table(List.of(plan, cpu, events, painting)));
+        System.out.println(cpu.histogram());
     }
 
     /** Waits for the worker, and tells the window what it has found. */
     private void catchUp() {
-        try {
-            asked.get();
-        } catch (InterruptedException | ExecutionException e) {
-            throw new IllegalStateException(e);
-        }
+        awaitPlan();
         for (Runnable told = front.poll(); told != null; told = front.poll()) {
             told.run();
         }
@@ -138,35 +160,41 @@ public final class DragTimes {
     private int drag(Rack rack, int steps) {
         double xM = rack.xM() + rack.spanXM() / 2;
         double yM = rack.yM() + rack.spanYM() / 2;
-        mouse(MouseEvent.MOUSE_PRESSED, xM, yM);
-        int done = 0;
+        onEventThread(() -> mouse(MouseEvent.MOUSE_PRESSED, xM, yM));
+        long before = asks.get();
         for (int i = 1; i <= steps; i++) {
             double angle = i * 2 * Math.PI / STEPS_A_DRAG;
-            done += step(xM + SWAY_M * Math.sin(angle), yM + SWAY_M * Math.sin(2 * angle)) ? 1 : 0;
+            onEventThread(() -> step(xM + SWAY_M * Math.sin(angle), yM + SWAY_M * Math.sin(2 * angle)));
         }
-        mouse(MouseEvent.MOUSE_DRAGGED, xM, yM); // back to where it stood: no step is made
+        int made = (int) (asks.get() - before);
+        onEventThread(() -> letGo(xM, yM));
+        return Math.max(made, 1);
+    }
+
+    /** Back to where it stood: no step is made. */
+    private void letGo(double xM, double yM) {
+        mouse(MouseEvent.MOUSE_DRAGGED, xM, yM);
         mouse(MouseEvent.MOUSE_RELEASED, xM, yM);
         desk().leave();
         catchUp();
-        return Math.max(done, 1);
     }
 
-    /** Whether it made another room, and so was measured. */
-    private boolean step(double xM, double yM) {
-        long before = asks;
+    /** Measured where it makes another room: a step into another rack is refused. */
+    private void step(double xM, double yM) {
+        long before = asks.get();
         long began = System.nanoTime();
+        long beganCpu = cpuNs();
         mouse(MouseEvent.MOUSE_DRAGGED, xM, yM);
         long edited = System.nanoTime() - began;
-        boolean isNew = asks != before;
-        if (isNew) {
+        if (asks.get() != before) {
             awaitPlan();
             plan.add(finishedNs.get() - began);
+            cpu.add(askedCpuNs - beganCpu + plannedCpuNs.get());
             long heard = System.nanoTime();
             catchUp();
             events.add(edited + System.nanoTime() - heard);
             paint();
         }
-        return isNew;
     }
 
     private void awaitPlan() {
@@ -199,7 +227,9 @@ public final class DragTimes {
     /** What has no frame is laid out by hand, from the outside in. */
     private static void layOut(Component part) {
         if (part instanceof Container holder) {
-            holder.doLayout();
+            if (!holder.isValid()) {
+                holder.validate();
+            }
             for (Component child : holder.getComponents()) {
                 layOut(child);
             }
