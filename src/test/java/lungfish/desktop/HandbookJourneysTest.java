@@ -112,6 +112,7 @@ final class HandbookJourneysTest {
         answer("Number of today's pumps", "5");
         page.step("Say what you know, in any unit. Feet, metres, 20 tanks, the five pumps of today.");
         person.click(person.part(JButton.class, "set-up"));
+        person.until("the racks", () -> !pane().view().desk().room().racks().isEmpty());
         untilPlanned();
         page.step(
                 "The room is there, with a loop and a blower. Racks stand along the walls, the loop hangs under the ceiling,"
@@ -160,6 +161,9 @@ final class HandbookJourneysTest {
         JTextField temperature = person.part(JTextField.class, "Room temperature, assumed");
         person.until("its field", temperature::isFocusOwner);
         person.type("25 C");
+        person.until(
+                "the temperature",
+                () -> pane().view().desk().room().climate().temperatureK().isPresent());
         untilPlanned();
         page.step("What you do not say is assumed, and listed. Say it where it stands, or keep the value as your own.");
         person.act(ChooseBlower.class);
