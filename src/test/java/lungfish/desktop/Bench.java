@@ -79,6 +79,7 @@ final class Bench implements Home {
         Optional<Path> save = Optional.empty();
         Unsaved unsaved = Unsaved.STAY;
         Elsewhere elsewhere = Elsewhere.STAY;
+        int questions;
 
         @Override
         public Optional<Path> toOpen() {
@@ -92,6 +93,7 @@ final class Bench implements Home {
 
         @Override
         public Unsaved unsaved(String name) {
+            questions++;
             return unsaved;
         }
 
