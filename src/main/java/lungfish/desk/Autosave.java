@@ -70,6 +70,7 @@ final class Autosave {
     void rest() {
         if (kept != null) {
             kept = null;
+            used.forEach(this::isFree); // the edit before must not be overtaken: it is on disk before this one counts
             long mine = asked.incrementAndGet();
             used.forEach(berth -> berth.clear(() -> mine == asked.get()));
         }
