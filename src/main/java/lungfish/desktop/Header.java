@@ -23,9 +23,9 @@ final class Header extends JPanel {
     private final JButton units = new JButton();
     private final JButton theme = new JButton();
     private final List<AbstractButton> buttons = new ArrayList<>();
+    private boolean isTight;
 
     Header(WindowPane window) {
-        super(new MigLayout("insets 2 4 0 4, fillx, gap 8 0", "[grow, fill]16[][][][]16[right]", "[]0[]"));
         this.window = window;
         this.view = window.view();
         this.name = new Line(view, Type::headline, Palette::ink);
@@ -33,20 +33,25 @@ final class Header extends JPanel {
         this.saved = Line.reason(view);
         setOpaque(false);
         getAccessibleContext().setAccessibleName("Header");
-        layOut();
-        view.onChange(this::tell);
-    }
-
-    private void layOut() {
-        add(name, "wmin 0, growx");
         button("Open", OpenRoom.class);
         button("Save", SaveRoom.class);
         button("Blower", ChooseBlower.class);
         button("Conditions", SetConditions.class);
-        add(saved, "alignx right, wrap");
-        add(about, "wmin 0, growx");
         quiet(units, () -> window.acts().the(SwitchUnits.class).act());
         quiet(theme, () -> window.home().switchTheme());
+        layOut();
+        view.onChange(this::tell);
+    }
+
+    /** Where it is tight the buttons leave the second line to what is in the room. */
+    private void layOut() {
+        isTight = view.isTight();
+        removeAll();
+        setLayout(new MigLayout("insets 2 4 0 4, fillx, gap 8 0", "[grow, fill]16[][][][]16[right]", "[]0[]"));
+        add(name, "wmin 0, growx");
+        buttons.forEach(button -> add(button, isTight ? "aligny center" : "spany 2, aligny center, sgx head"));
+        add(saved, "alignx right, wrap");
+        add(about, "wmin 0, growx" + (isTight ? ", spanx 5" : ""));
         add(units, "split 2, alignx right, gapright 0");
         add(theme);
     }
@@ -58,7 +63,6 @@ final class Header extends JPanel {
         button.setToolTipText(act.name() + Keys.inBrackets(act.key()));
         button.addActionListener(event -> act.act());
         buttons.add(button);
-        add(button, "spany 2, aligny center, sgx head");
     }
 
     private static void quiet(JButton button, Runnable does) {
@@ -68,10 +72,16 @@ final class Header extends JPanel {
     }
 
     private void tell() {
+        if (view.isTight() != isTight) {
+            layOut();
+        }
         name.setText(view.desk().room().name());
+        name.setToolTipText(name.getText());
         about.setText(about());
         about.setToolTipText(about.getText());
-        saved.setText(saved(view.desk()));
+        String kept = saved(view.desk());
+        saved.setText(isTight ? kept.replaceFirst(" as .*", "") : kept);
+        saved.setToolTipText(kept);
         units.setText(
                 switch (view.desk().units()) {
                     case METRIC -> "metric units";

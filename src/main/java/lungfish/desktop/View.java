@@ -42,6 +42,9 @@ final class View {
     /** Until the window is shown. */
     private static final int UNKNOWN_PX = 1480;
 
+    /** A window this wide, at 100 %, has room for everything side by side. */
+    private static final int ROOMY = 1150;
+
     private static final double SHARE_OF_WINDOW = 0.2;
     private static final double MOST_OF_WINDOW = 0.42;
 
@@ -130,11 +133,17 @@ final class View {
         return Math.min(Math.max(px(SIDE), wide), (int) (MOST_OF_WINDOW * windowPx));
     }
 
+    /** Whether text is so large for the window that lines get a row of their own. */
+    boolean isTight() {
+        return windowPx < px(ROOMY);
+    }
+
     /** How wide the window is now. */
     void inWindowOf(int px) {
         int before = sidePx();
+        boolean wasTight = isTight();
         windowPx = px;
-        if (sidePx() != before) {
+        if (sidePx() != before || isTight() != wasTight) {
             refresh();
         }
     }
