@@ -2,6 +2,8 @@ package lungfish.desktop;
 
 import java.awt.CardLayout;
 import java.awt.Component;
+import java.awt.Insets;
+import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javax.swing.ButtonGroup;
@@ -22,6 +24,7 @@ import net.miginfocom.swing.MigLayout;
 
 /** The sheet below the room: the outlets as a table, the findings as a list, or what is chosen as fields. */
 final class Below extends Sheet {
+    private static final int WIDEST_TAB = 260;
     private static final String OUTLETS = "outlets";
     private static final String FINDINGS = "findings";
     private static final String CHOSEN = "chosen";
@@ -30,11 +33,13 @@ final class Below extends Sheet {
     private final transient View view;
     private final CardLayout cards = new CardLayout();
     private final JPanel middle = new JPanel(cards);
+    private final JPanel head = new JPanel();
     private final JToggleButton outletsTab = new JToggleButton();
     private final JToggleButton findingsTab = new JToggleButton();
     private final JToggleButton assumedTab = new JToggleButton();
     private final JToggleButton chosenTab = new JToggleButton();
     private final JTextField filter = new JTextField();
+    private boolean isTight;
     private final JCheckBox asSet = new JCheckBox("as it is set");
     private final OutletsTable table;
     private final FindingsList findings;
@@ -53,7 +58,8 @@ final class Below extends Sheet {
         middle.add(scrolling(findings), FINDINGS);
         middle.add(assumed, ASSUMED);
         middle.add(chosen, CHOSEN);
-        add(head());
+        fillHead();
+        add(head);
         add(middle, "grow, hmin 0");
         view.onChange(this::tell);
         view.onMark(this::tellChosen);
@@ -68,9 +74,7 @@ final class Below extends Sheet {
         return outlets;
     }
 
-    private JPanel head() {
-        JPanel head = new JPanel(
-                new MigLayout("insets 0, fillx, gap 6 0", "[][shp 50][shp 60][shp 80][grow, right][shp 200]"));
+    private void fillHead() {
         head.setOpaque(false);
         ButtonGroup tabs = new ButtonGroup();
         tab(outletsTab, OUTLETS, tabs);
@@ -89,13 +93,33 @@ final class Below extends Sheet {
         asSet.setToolTipText("Off: every valve as it should be set. On: every valve as it is set.");
         asSet.addActionListener(
                 event -> view.show(asSet.isSelected() ? Shown.AS_IT_IS_SET : Shown.AS_IT_SHOULD_BE_SET));
+        layOutHead();
+    }
+
+    /** Where it is tight, what belongs to the outlets has a line of its own, and only while they are shown. */
+    private void layOutHead() {
+        isTight = view.isTight();
+        head.removeAll();
+        head.setLayout(new MigLayout(
+                "insets 0, fillx, hidemode 3, gap 6 2", "[][shp 50][shp 60][shp 80][grow, right][shp 200]"));
         head.add(outletsTab);
-        head.add(findingsTab, "wmin " + view.px(60));
+        head.add(findingsTab, "wmin " + view.px(36));
         head.add(assumedTab, "wmin " + view.px(36));
-        head.add(chosenTab, "wmin " + view.px(36));
-        head.add(asSet);
-        head.add(filter, "wmin " + view.px(12));
-        return head;
+        head.add(
+                chosenTab,
+                "wmin " + view.px(36) + (isTight ? ", wrap, wmax " + view.px(100) : ", wmax " + view.px(WIDEST_TAB)));
+        head.add(asSet, isTight ? "spanx, split 2" : "");
+        head.add(filter, isTight ? "growx, wmin 0" : "wmin " + view.px(60));
+        Insets margin = isTight ? new Insets(2, 2, 2, 2) : null;
+        List.of(outletsTab, findingsTab, assumedTab, chosenTab).forEach(tab -> tab.setMargin(margin));
+        tellFilter();
+    }
+
+    private void tellFilter() {
+        boolean outlets = outletsTab.isSelected();
+        filter.setEnabled(outlets);
+        filter.setVisible(outlets || !isTight);
+        asSet.setVisible(outlets || !isTight);
     }
 
     private void tab(JToggleButton tab, String card, ButtonGroup tabs) {
@@ -114,12 +138,17 @@ final class Below extends Sheet {
     }
 
     private void tell() {
+        if (view.isTight() != isTight) {
+            layOutHead();
+        }
         asSet.setSelected(view.shown() == Shown.AS_IT_IS_SET);
         outletsTab.setText(
                 "Outlets " + view.plan().map(plan -> plan.outlets().size()).orElse(0));
         tellChosen();
         assumedTab.setText(AssumedSheet.count(view) + " assumed");
-        findingsTab.setText(view.plan().map(Below::count).orElse("Findings"));
+        String found = view.plan().map(Below::count).orElse("Findings");
+        findingsTab.setText(isTight ? found.replaceFirst(" · .*", "") : found);
+        findingsTab.setToolTipText(found);
         boolean toMend = view.plan().map(plan -> toMend(plan) > 0).orElse(false);
         findingsTab.setForeground(
                 toMend ? view.look().palette().accent() : view.look().palette().ink());
@@ -133,7 +162,7 @@ final class Below extends Sheet {
                 .or(() -> view.chosen().map(view.names()::of))
                 .orElse("The room");
         chosenTab.setText(many > 1 ? many + " chosen" : one);
-        chosenTab.setToolTipText("Everything that can be said of it");
+        chosenTab.setToolTipText("Everything that can be said of " + chosenTab.getText());
     }
 
     private static long toMend(Plan plan) {
@@ -150,12 +179,11 @@ final class Below extends Sheet {
 
     private void show(String card) {
         cards.show(middle, card);
-        boolean outlets = card.equals(OUTLETS);
-        outletsTab.setSelected(outlets);
+        outletsTab.setSelected(card.equals(OUTLETS));
         findingsTab.setSelected(card.equals(FINDINGS));
         assumedTab.setSelected(card.equals(ASSUMED));
         chosenTab.setSelected(card.equals(CHOSEN));
-        filter.setEnabled(outlets);
+        tellFilter();
     }
 
     void showFindings() {
