@@ -13,6 +13,7 @@ record Acts(
         List<Act> edit,
         List<Act> chosen,
         List<Act> arrange,
+        List<Act> inRack,
         List<Act> pipe,
         List<Act> plan,
         List<Act> look,
@@ -33,6 +34,7 @@ record Acts(
                 List.of(new UndoEdit(window), new RedoEdit(window)),
                 Chosen.edits(window),
                 Chosen.arrange(window),
+                Chosen.inRack(window),
                 PipeActs.of(window),
                 plan(window),
                 look(window),
@@ -43,6 +45,8 @@ record Acts(
                         new ShowChosen(window),
                         new FindOutlet(window),
                         new OpenRack(window),
+                        new NextRack(window),
+                        new PreviousRack(window),
                         new GoToNextRegion(window),
                         new GoToPreviousRegion(window)));
     }
@@ -71,7 +75,7 @@ record Acts(
 
     /** All of them. */
     List<Act> all() {
-        return Stream.of(file, demos, edit, chosen, arrange, pipe, plan, look, go)
+        return Stream.of(file, demos, edit, chosen, arrange, inRack, pipe, plan, look, go)
                 .flatMap(List::stream)
                 .toList();
     }

@@ -3,11 +3,13 @@ package lungfish.desktop;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
+import java.awt.Point;
 import java.awt.RenderingHints;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
+import java.awt.event.MouseEvent;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Optional;
@@ -17,6 +19,7 @@ import lungfish.edit.Attempt;
 import lungfish.edit.Selection;
 import lungfish.reason.PartId;
 import lungfish.room.Room;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A drawing in metres that can be zoomed, panned and pointed at, with a belt of tools. What is drawn, and what the arrows
@@ -202,6 +205,23 @@ abstract class Canvas extends Drawn {
             return;
         }
         view.attempt((room, chosen) -> nudged(room, chosen, dx, dy, finely));
+    }
+
+    /** A menu opens at the pointer, about what is there; by the key, on what is chosen. */
+    @Override
+    public final @Nullable Point getPopupLocation(@Nullable MouseEvent event) {
+        if (event == null) {
+            return view.chosen()
+                    .flatMap(this::whereM)
+                    .map(place -> viewport().px(place))
+                    .map(px -> new Point((int) px.getCenterX(), (int) px.getCenterY()))
+                    .orElse(null);
+        }
+        hit(event.getPoint())
+                .flatMap(Handles::of)
+                .filter(part -> !view.selection().has(part))
+                .ifPresent(part -> view.select(Selection.of(part)));
+        return event.getPoint();
     }
 
     /** How far beside a thing still counts, m. */

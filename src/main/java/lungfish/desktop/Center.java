@@ -52,11 +52,15 @@ final class Center extends Sheet {
         middle.setOpaque(false);
         add(head, "cell 0 0");
         add(middle, "cell 0 1, grow, hmin 0");
-        CanvasKeys.bind(rack, "PAGE_UP", () -> stepRack(-1));
-        CanvasKeys.bind(rack, "PAGE_DOWN", () -> stepRack(1));
         view.onChange(this::changed);
         roomBelt.onTake(this::taken);
         rackBelt.onTake(this::taken);
+    }
+
+    /** What opens on the parts of either drawing, by the other button of the mouse or by the menu key. */
+    void offer(Acts acts) {
+        room.setComponentPopupMenu(Menus.onRoom(acts));
+        rack.setComponentPopupMenu(Menus.onRack(acts));
     }
 
     /** The canvas that is shown. */

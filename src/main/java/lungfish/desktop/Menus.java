@@ -3,6 +3,7 @@ package lungfish.desktop;
 import java.util.List;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
+import javax.swing.JPopupMenu;
 import javax.swing.event.MenuEvent;
 import javax.swing.event.MenuListener;
 import lungfish.desk.Recent;
@@ -31,6 +32,32 @@ final class Menus {
         return bar;
     }
 
+    /** What opens on a part of the room: the actions of the Edit menu on what is chosen, and how to come closer to it. */
+    static JPopupMenu onRoom(Acts acts) {
+        JPopupMenu menu = onParts(acts);
+        menu.add(acts.the(OpenRack.class));
+        menu.addSeparator();
+        menu.add(menu("In the rack", 'I', acts.inRack()));
+        menu.add(menu("Arrange racks", 'R', acts.arrange()));
+        return menu;
+    }
+
+    /** What opens on a part of the front of a rack. */
+    static JPopupMenu onRack(Acts acts) {
+        JPopupMenu menu = onParts(acts);
+        menu.addSeparator();
+        acts.inRack().forEach(menu::add);
+        return menu;
+    }
+
+    private static JPopupMenu onParts(Acts acts) {
+        JPopupMenu menu = new JPopupMenu("What is chosen");
+        acts.chosen().forEach(menu::add);
+        menu.addSeparator();
+        menu.add(acts.the(ShowChosen.class));
+        return menu;
+    }
+
     private static JMenu menu(String name, char letter, List<Act> acts) {
         JMenu menu = new JMenu(name);
         menu.setMnemonic(letter);
@@ -43,6 +70,7 @@ final class Menus {
         edit.addSeparator();
         acts.chosen().forEach(edit::add);
         edit.addSeparator();
+        edit.add(menu("In the rack", 'I', acts.inRack()));
         edit.add(menu("Arrange racks", 'R', acts.arrange()));
         edit.add(menu("Pipe, valves and taps", 'P', acts.pipe()));
         return edit;

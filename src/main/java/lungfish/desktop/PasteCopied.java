@@ -1,6 +1,7 @@
 package lungfish.desktop;
 
 import java.awt.event.KeyEvent;
+import java.util.List;
 import java.util.Optional;
 import lungfish.edit.Attempt;
 import lungfish.edit.Clip;
@@ -8,12 +9,17 @@ import lungfish.edit.Part;
 import lungfish.edit.Selecting;
 import lungfish.edit.Selection;
 import lungfish.room.Rack;
+import lungfish.room.RackId;
 import lungfish.room.Room;
 import lungfish.room.Shelf;
 import lungfish.room.ShelfId;
+import lungfish.room.Tank;
 import lungfish.room.TankId;
 
-/** Pastes what was copied: outlets into the chosen tanks, tanks onto the chosen shelf, all else onto the floor. */
+/**
+ * Pastes what was copied: outlets into the chosen tanks, tanks onto the chosen shelf, shelves onto the chosen rack, all else
+ * onto the floor.
+ */
 final class PasteCopied extends Act {
     private final transient View view;
 
@@ -29,10 +35,29 @@ final class PasteCopied extends Act {
 
     private static Attempt pasted(Clip clip, Room room, Selection chosen) {
         if (!clip.outlets().isEmpty()) {
-            return clip.intoTanks(room, chosen.ids(Part.Kind.TANK, TankId::new));
+            return clip.intoTanks(room, tanks(room, chosen));
+        }
+        if (!clip.shelves().isEmpty()) {
+            return clip.ontoRack(room, rack(room, chosen));
         }
         Optional<ShelfId> shelf = clip.tanks().isEmpty() ? Optional.empty() : shelf(room, chosen);
         return shelf.map(on -> clip.ontoShelf(room, on)).orElseGet(() -> clip.ontoFloor(room));
+    }
+
+    /** The chosen tanks, and those of the chosen outlets. */
+    private static List<TankId> tanks(Room room, Selection chosen) {
+        return chosen.parts().stream()
+                .flatMap(part -> Selecting.tankOf(room, part).stream())
+                .map(Tank::id)
+                .distinct()
+                .toList();
+    }
+
+    private static RackId rack(Room room, Selection chosen) {
+        return chosen.lead()
+                .flatMap(part -> Selecting.rackOf(room, part))
+                .map(Rack::id)
+                .orElse(new RackId(""));
     }
 
     /** The chosen shelf, or that of the chosen tank, or the lowest of the chosen rack. */
@@ -43,10 +68,15 @@ final class PasteCopied extends Act {
     private static Optional<ShelfId> shelf(Rack rack, Part part) {
         return rack.shelves().stream()
                 .filter(shelf -> Part.shelf(shelf.id()).equals(part)
-                        || shelf.tanks().stream()
-                                .anyMatch(tank -> Part.tank(tank.id()).equals(part)))
+                        || shelf.tanks().stream().anyMatch(tank -> holds(tank, part)))
                 .findFirst()
                 .or(() -> rack.shelves().stream().findFirst())
                 .map(Shelf::id);
+    }
+
+    private static boolean holds(Tank tank, Part part) {
+        return Part.tank(tank.id()).equals(part)
+                || tank.outlets().stream()
+                        .anyMatch(outlet -> Part.outlet(outlet.id()).equals(part));
     }
 }

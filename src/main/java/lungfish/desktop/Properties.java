@@ -20,6 +20,9 @@ final class Properties {
         if (only.apply(Part.Kind.RACK)) {
             return RackProperties.of(chosen);
         }
+        if (only.apply(Part.Kind.SHELF)) {
+            return ShelfProperties.of(chosen);
+        }
         if (only.apply(Part.Kind.TANK)) {
             return TankProperties.of(chosen, catalogue);
         }

@@ -44,6 +44,7 @@ final class WindowPane extends JPanel {
         this.center = new Center(view, files, this::showChosen, outlet -> side.ask(outlet, OutletColumn.SPARE));
         this.below = new Below(view, center::leadTo, side::ask);
         this.acts = Acts.of(this);
+        center.offer(acts);
         Header header = new Header(this);
         this.regions = new Regions(List.of(
                 new Regions.Region(header, header::takeFocus),

@@ -5,7 +5,10 @@ import java.util.Collection;
 import java.util.List;
 import java.util.OptionalDouble;
 import lungfish.room.Outlet;
+import lungfish.room.Rack;
+import lungfish.room.RackId;
 import lungfish.room.Room;
+import lungfish.room.Shelf;
 import lungfish.room.ShelfId;
 import lungfish.room.Tank;
 import lungfish.room.TankId;
@@ -14,7 +17,7 @@ import lungfish.room.TankId;
  * What was copied: a value that outlives the room that it was taken from. Pasting gives it fresh ids, and names of its own
  * where they are taken.
  */
-public record Clip(FloorClip floor, List<Tank> tanks, List<Hung> outlets) {
+public record Clip(FloorClip floor, List<Shelf> shelves, List<Tank> tanks, List<Hung> outlets) {
     /** An outlet as it hung in its tank: devices stand on the bottom, so the depth of the water there belongs to it. */
     public record Hung(Outlet outlet, double waterDepthM) {
         /** As it hangs in a tank filled to another depth: as high above the bottom glass as before, and not above the water. */
@@ -28,12 +31,13 @@ public record Clip(FloorClip floor, List<Tank> tanks, List<Hung> outlets) {
     }
 
     public Clip {
+        shelves = List.copyOf(shelves);
         tanks = List.copyOf(tanks);
         outlets = List.copyOf(outlets);
     }
 
     /**
-     * Copies what is chosen: racks with their gangs, tanks, outlets, runs, gangs, blowers, doors, inner walls. Taps, corners
+     * Copies what is chosen: racks with their gangs, shelves, tanks, outlets, runs, gangs, blowers, doors, inner walls. Taps, corners
      * and fittings belong to their pipe and are left out.
      */
     public static Clip of(Room room, Selection chosen) {
@@ -43,6 +47,9 @@ public record Clip(FloorClip floor, List<Tank> tanks, List<Hung> outlets) {
                 .toList();
         return new Clip(
                 FloorClip.of(room, chosen),
+                Find.shelves(room)
+                        .filter(shelf -> chosen.has(Part.shelf(shelf.id())))
+                        .toList(),
                 Find.tanks(room)
                         .filter(tank -> chosen.has(Part.tank(tank.id())))
                         .toList(),
@@ -50,7 +57,7 @@ public record Clip(FloorClip floor, List<Tank> tanks, List<Hung> outlets) {
     }
 
     public boolean isEmpty() {
-        return floor.isEmpty() && tanks.isEmpty() && outlets.isEmpty();
+        return floor.isEmpty() && shelves.isEmpty() && tanks.isEmpty() && outlets.isEmpty();
     }
 
     /** Pastes all that stands on the floor or is a part of the walls: where it was copied, if that is free, else beside. */
@@ -66,6 +73,24 @@ public record Clip(FloorClip floor, List<Tank> tanks, List<Hung> outlets) {
                         "Nothing that stands on the floor was copied.",
                         "Copy a rack, a pipe, a blower, a door or a wall.")
                 : Edit.tried(room, "Paste " + floor.words(), before -> floor.pasted(before, dxM, dyM));
+    }
+
+    /** Pastes shelves on top of a rack, with what stands on them. */
+    public Attempt ontoRack(Room room, RackId rack) {
+        if (shelves.isEmpty() || Find.rack(room, rack.text()).isEmpty()) {
+            return Refused.because("No shelf was copied, or no rack is chosen.", "Copy a shelf, then choose a rack.");
+        }
+        return Edit.tried(room, "Paste " + Words.count(shelves.size(), "shelf"), before -> {
+            Copier copier = new Copier(before);
+            return Each.rack(before, Each.where(each -> each.id().equals(rack), each -> {
+                Rack fuller = each;
+                for (Shelf shelf : shelves) {
+                    double heightM = ShelfEdits.nextHeightM(fuller);
+                    fuller = ShelfEdits.with(fuller, copier.shelf(shelf, rack.text(), heightM));
+                }
+                return fuller;
+            }));
+        });
     }
 
     /** Pastes tanks onto a shelf, each into the first gap that is wide enough. */

@@ -8,6 +8,7 @@ import lungfish.room.Outlet;
 import lungfish.room.Rack;
 import lungfish.room.Room;
 import lungfish.room.Shelf;
+import lungfish.room.Tank;
 
 /** Ways to choose: with a rectangle, all, the next one, all of the same sort. */
 public final class Selecting {
@@ -87,6 +88,15 @@ public final class Selecting {
     /** The rack that a part is, or stands in; taps are where their outlet is. */
     public static Optional<Rack> rackOf(Room room, Part part) {
         return room.racks().stream().filter(rack -> isIn(rack, part)).findFirst();
+    }
+
+    /** The tank that a part is, or hangs in. */
+    public static Optional<Tank> tankOf(Room room, Part part) {
+        return Find.tanks(room)
+                .filter(tank -> Part.tank(tank.id()).equals(part)
+                        || tank.outlets().stream()
+                                .anyMatch(outlet -> Part.outlet(outlet.id()).equals(part)))
+                .findFirst();
     }
 
     private static boolean isIn(Rack rack, Part part) {

@@ -1,7 +1,10 @@
 package lungfish.edit;
 
+import static java.util.stream.Collectors.toMap;
+
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Random;
@@ -111,6 +114,11 @@ final class AnyOf {
     }
 
     /** A place on a run, or a little beyond. */
+    /** Some outlets, each at a depth, m. */
+    Map<OutletId, Double> depths() {
+        return outlets().stream().distinct().collect(toMap(id -> id, id -> number(0, 0.4)));
+    }
+
     Outlet.OnRun onRun() {
         return new Outlet.OnRun(run(), number(0, 8));
     }
