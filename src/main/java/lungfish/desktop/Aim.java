@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lungfish.drawing.Sketch;
-import lungfish.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -60,6 +59,11 @@ final class Aim {
                 dy == 0 ? from.getY() : canvas.nextStop(from.getY(), false, dy));
     }
 
+    /** Where it is, m. */
+    Point2D place() {
+        return from();
+    }
+
     /** Where it is; the first time in the middle of what is seen. */
     private Point2D from() {
         Point2D now = at;
@@ -109,12 +113,7 @@ final class Aim {
     }
 
     private String words() {
-        Spot here = spot();
-        return "from the left " + length(here.xM()) + ", from the top " + length(here.yM());
-    }
-
-    private String length(double m) {
-        return canvas.view().quantities().show(m, Dimension.LENGTH);
+        return canvas.words(from());
     }
 
     /** What the tool paints, with the cross over it. */

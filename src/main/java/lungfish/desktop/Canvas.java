@@ -167,6 +167,12 @@ abstract class Canvas extends Drawn {
         return fromM;
     }
 
+    /** A place on it in words. */
+    abstract String words(Point2D placeM);
+
+    /** From what is chosen into what it holds (1), or out of it (-1). */
+    void delve(int way) {}
+
     /** Tells a program that reads the screen aloud. */
     final void say(String words) {
         getAccessibleContext().setAccessibleName(title() + ": " + words);

@@ -45,10 +45,12 @@ final class CanvasKeys {
         }
     }
 
-    /** The aim goes on to whatever comes next. */
+    /** The aim goes on to whatever comes next; with nothing to draw one goes into what is chosen, or out of it. */
     private static void jump(Canvas canvas, int dx, int dy) {
         if (!canvas.tool().enters()) {
             canvas.aim().jump(dx, dy);
+        } else if (dy != 0) {
+            canvas.delve(dy);
         }
     }
 

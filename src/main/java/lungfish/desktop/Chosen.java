@@ -85,7 +85,7 @@ final class Chosen {
                         Act.shiftMenuKey(KeyEvent.VK_E),
                         tank(Alike::onRack)),
                 new EditChosen(
-                        window, "Fill the shelf with copies", 'F', Act.shiftMenuKey(KeyEvent.VK_D), tank(Copies::fill)),
+                        window, "Fill the shelf with copies", 'F', Act.shiftMenuKey(KeyEvent.VK_F), tank(Copies::fill)),
                 new EditChosen(window, "Add a shelf on top", 'A', null, Chosen::addShelf));
     }
 

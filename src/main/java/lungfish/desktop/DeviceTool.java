@@ -6,6 +6,7 @@ import lungfish.edit.Attempt;
 import lungfish.edit.DepthSnap;
 import lungfish.edit.OutletEdits;
 import lungfish.edit.Part;
+import lungfish.edit.Selecting;
 import lungfish.room.Rack;
 import lungfish.room.Tank;
 import lungfish.room.TankId;
@@ -16,7 +17,11 @@ final class DeviceTool extends PlacingTool {
     private final DeviceOptions options;
 
     DeviceTool(View view, Front front, DeviceOptions options) {
-        super(view, "Device", 'D', "Click in a tank, at its depth · Enter hangs one into each chosen tank");
+        super(
+                view,
+                "Device",
+                'D',
+                "Click in a tank, at its depth · Enter hangs one into each chosen tank, a number so deep");
         this.front = front;
         this.options = options;
     }
@@ -50,5 +55,23 @@ final class DeviceTool extends PlacingTool {
     private boolean isChosen(Tank tank) {
         return view().selection().has(Part.tank(tank.id()))
                 || tank.outlets().stream().anyMatch(outlet -> view().selection().has(Part.outlet(outlet.id())));
+    }
+
+    @Override
+    boolean takesLength() {
+        return view().selection().lead().filter(part -> tank(part).isPresent()).isPresent();
+    }
+
+    /** So deep in the tank that leads what is chosen. */
+    @Override
+    void length(double lengthM) {
+        view().attempt((room, chosen) -> chosen.lead()
+                .flatMap(this::tank)
+                .map(tank -> OutletEdits.addAt(room, tank.id(), options.device(), lengthM))
+                .orElseGet(() -> OutletEdits.add(room, List.of(), options.device())));
+    }
+
+    private Optional<Tank> tank(Part part) {
+        return Selecting.tankOf(view().desk().room(), part);
     }
 }

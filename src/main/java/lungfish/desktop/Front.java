@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import lungfish.catalogue.AssumedValue;
 import lungfish.edit.Part;
 import lungfish.edit.Selecting;
@@ -95,6 +96,21 @@ final class Front {
                 .filter(id -> !but.contains(id))
                 .forEach(id -> depths.put(id.text(), depthM(tank, id))));
         return depths;
+    }
+
+    /** Where tanks begin, end and have their middle, and the ends of the rack, m. */
+    static List<Double> endsM(Rack rack) {
+        return Stream.concat(
+                        Stream.of(0.0, rack.widthM()),
+                        rack.tanks()
+                                .flatMap(tank -> Stream.of(tank.xM(), (tank.xM() + tank.endXM()) / 2, tank.endXM())))
+                .toList();
+    }
+
+    /** The floor and the boards of the shelves, down the page, m. */
+    static List<Double> boardsM(Rack rack) {
+        return Stream.concat(Stream.of(0.0), rack.shelves().stream().map(shelf -> -shelf.heightM()))
+                .toList();
     }
 
     static Optional<Standing> standing(Rack rack, Predicate<Standing> meant) {

@@ -1,10 +1,12 @@
 package lungfish.desktop;
 
+import java.awt.geom.Point2D;
 import java.util.List;
 import java.util.Optional;
 import lungfish.drawing.Hit;
 import lungfish.drawing.Sketch;
 import lungfish.edit.Attempt;
+import lungfish.quantity.Dimension;
 
 /** A tool that puts something down: shown where it would rest while the pointer moves, tried while the button is down. */
 abstract class PlacingTool extends Tool {
@@ -63,6 +65,16 @@ abstract class PlacingTool extends Tool {
         if (gesture.isGoingOn()) {
             gesture.keep();
         }
+    }
+
+    @Override
+    Dimension typed() {
+        return Dimension.DEPTH;
+    }
+
+    @Override
+    Optional<Point2D> next() {
+        return at.map(spot -> new Point2D.Double(spot.xM(), spot.yM()));
     }
 
     @Override

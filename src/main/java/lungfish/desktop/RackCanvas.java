@@ -1,7 +1,9 @@
 package lungfish.desktop;
 
 import java.awt.Graphics2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Supplier;
 import lungfish.drawing.HeightsPainter;
@@ -17,6 +19,7 @@ import lungfish.edit.Attempt;
 import lungfish.edit.Part;
 import lungfish.edit.Selecting;
 import lungfish.edit.Selection;
+import lungfish.quantity.Dimension;
 import lungfish.reason.PartId;
 import lungfish.room.Rack;
 import lungfish.room.Room;
@@ -26,6 +29,7 @@ final class RackCanvas extends Canvas {
     private static final int MARGIN = 36;
     private static final int TITLE = 60;
     private static final int TITLE_LEFT = 20;
+    private static final double HERE_M = 0.01;
 
     private final transient Supplier<RoomScene> room;
     private final transient Front front;
@@ -47,8 +51,6 @@ final class RackCanvas extends Canvas {
         this.figures = figures;
         setName("rack");
         CanvasKeys.bind(this, "BACK_SPACE", back);
-        CanvasKeys.bind(this, "ctrl DOWN", () -> choose(walk().flatMap(walk -> walk.into(view.selection()))));
-        CanvasKeys.bind(this, "ctrl UP", () -> choose(walk().map(walk -> walk.outOf(view.selection()))));
         speak();
         view.onChange(this::tell);
     }
@@ -137,6 +139,28 @@ final class RackCanvas extends Canvas {
     @Override
     void walk(int dx, int dy) {
         choose(walk().flatMap(walk -> walk.next(view().selection(), dx, dy)));
+    }
+
+    @Override
+    void delve(int way) {
+        Selection chosen = view().selection();
+        choose(walk().flatMap(walk -> way > 0 ? walk.into(chosen) : Optional.of(walk.outOf(chosen))));
+    }
+
+    @Override
+    double nextStop(double fromM, boolean across, int way) {
+        return front.rack()
+                .map(rack -> across ? Front.endsM(rack) : Front.boardsM(rack))
+                .flatMap(stops -> stops.stream()
+                        .filter(at -> way * (at - fromM) > HERE_M)
+                        .min(Comparator.comparingDouble(at -> way * at)))
+                .orElse(fromM);
+    }
+
+    @Override
+    String words(Point2D placeM) {
+        return view().quantities().show(placeM.getX(), Dimension.DEPTH) + " from the left end, "
+                + FrontResting.above(view(), -placeM.getY());
     }
 
     private void choose(Optional<Part> part) {

@@ -1,6 +1,7 @@
 package lungfish.desktop;
 
 import java.awt.Graphics2D;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
@@ -23,6 +24,8 @@ import lungfish.edit.Places;
 import lungfish.edit.Selecting;
 import lungfish.edit.Selection;
 import lungfish.edit.Walking;
+import lungfish.quantity.Dimension;
+import lungfish.quantity.Quantities;
 import lungfish.reason.PartId;
 import lungfish.room.Rack;
 import lungfish.room.RackId;
@@ -188,6 +191,13 @@ final class RoomCanvas extends Canvas {
     Attempt nudged(Room room, Selection chosen, int dx, int dy, boolean finely) {
         double stepM = finely ? Resting.fineM(view()) : Resting.gridM(view());
         return Moves.by(room, Handles.carriers(room, chosen), dx * stepM, dy * stepM);
+    }
+
+    @Override
+    String words(Point2D placeM) {
+        Quantities shown = view().quantities();
+        return "from the left " + shown.show(placeM.getX(), Dimension.LENGTH) + ", from the top "
+                + shown.show(placeM.getY(), Dimension.LENGTH);
     }
 
     @Override

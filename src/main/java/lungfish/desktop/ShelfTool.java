@@ -13,7 +13,7 @@ final class ShelfTool extends PlacingTool {
     private final Front front;
 
     ShelfTool(View view, Front front) {
-        super(view, "Shelf", 'S', "Click at the height of its board · Enter adds one on top");
+        super(view, "Shelf", 'S', "Click at the height of its board, or type it · Enter adds one on top");
         this.front = front;
     }
 
@@ -35,5 +35,16 @@ final class ShelfTool extends PlacingTool {
         return front.rack()
                 .map(rack -> ShelfEdits.add(view().desk().room(), rack.id()))
                 .orElse(FrontMoves.NOTHING);
+    }
+
+    @Override
+    boolean takesLength() {
+        return true;
+    }
+
+    /** So high above the floor. */
+    @Override
+    void length(double lengthM) {
+        front.rack().ifPresent(rack -> view().attempt((room, chosen) -> ShelfEdits.add(room, rack.id(), lengthM)));
     }
 }

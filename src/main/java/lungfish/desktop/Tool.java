@@ -5,6 +5,7 @@ import java.awt.geom.Point2D;
 import java.util.Optional;
 import lungfish.drawing.Hit;
 import lungfish.drawing.Sketch;
+import lungfish.quantity.Dimension;
 
 /** What the pointer does on the room: choose, draw, place, measure. One is in the hand at a time. */
 abstract class Tool {
@@ -64,6 +65,11 @@ abstract class Tool {
     /** Whether a length can be typed now for what is being drawn. */
     boolean takesLength() {
         return false;
+    }
+
+    /** What a number is that is typed without a unit. */
+    Dimension typed() {
+        return Dimension.LENGTH;
     }
 
     /** That length, m, the way that is shown. */

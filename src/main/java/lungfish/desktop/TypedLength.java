@@ -7,7 +7,6 @@ import java.awt.event.KeyEvent;
 import java.awt.geom.Point2D;
 import java.util.Optional;
 import javax.swing.JTextField;
-import lungfish.quantity.Dimension;
 
 /**
  * A field that comes up beside the hand when a number is typed while something is drawn: Enter makes it that long, Escape
@@ -71,7 +70,7 @@ final class TypedLength extends JTextField {
     private void take() {
         canvas.view()
                 .quantities()
-                .parse(getText().strip(), Dimension.LENGTH)
+                .parse(getText().strip(), canvas.tool().typed())
                 .match(
                         m -> {
                             leave();

@@ -17,6 +17,7 @@ import lungfish.drawing.Hit;
 import lungfish.edit.Part;
 import lungfish.edit.Selection;
 import lungfish.room.OutletId;
+import lungfish.room.Shelf;
 import lungfish.room.ShelfId;
 import lungfish.room.TankId;
 import org.junit.jupiter.api.BeforeEach;
@@ -163,5 +164,30 @@ final class RackKeysTest {
         assertThat(canvas.hit(Objects.requireNonNull(canvas.getPopupLocation(null))))
                 .map(Hit::part)
                 .isPresent();
+    }
+
+    @Test
+    void aShelfGoesWhereTheKeysAim() {
+        bench.open("B"); // shelves at 0.2, 0.95 and 1.5 m
+        bench.hand().key("S");
+        bench.hand().key("DOWN"); // brings the cross, below the middle
+        bench.hand().key("ctrl UP"); // the next board above is at 0.95 m
+        assertThat(bench.canvas().aim().place().getY()).isEqualTo(-0.95);
+        bench.hand().key("alt UP");
+        bench.hand().key("ENTER"); // one step of the grid, 5 cm, above the board
+        assertThat(bench.desk().room().racks().get(1).shelves())
+                .extracting(Shelf::heightM)
+                .containsExactly(0.2, 0.95, 1.0, 1.5);
+    }
+
+    @Test
+    void theHeightOfANewShelfIsTyped() {
+        bench.open("B");
+        bench.hand().key("S");
+        TypedLength field = bench.part(TypedLength.class, "typed length");
+        field.setText("60");
+        field.postActionEvent(); // as a height is read in these units: 60 cm
+        assertThat(bench.desk().room().racks().get(1).shelves().get(1).heightM())
+                .isEqualTo(0.6);
     }
 }
