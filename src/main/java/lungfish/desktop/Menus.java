@@ -39,6 +39,7 @@ final class Menus {
         menu.addSeparator();
         menu.add(menu("In the rack", 'I', acts.inRack()));
         menu.add(menu("Arrange racks", 'R', acts.arrange()));
+        menu.add(menu("Pipe, valves and taps", 'P', acts.pipe()));
         return menu;
     }
 
