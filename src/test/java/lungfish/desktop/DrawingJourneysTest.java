@@ -99,6 +99,12 @@ final class DrawingJourneysTest {
     /** From an empty window to which blower, how much to spare, and a file: no quick questions, all by hand. */
     @Test
     void aRoomIsDrawnFromNothingToAVerdict() {
+        Handbook page = new Handbook(
+                person,
+                "drawn-by-hand",
+                "A room drawn by hand",
+                "From an empty window to a verdict and a file, with nothing but the drawing tools. A test goes this way with"
+                        + " the real mouse and keys, takes the pictures and counts the actions.");
         person.act(NewRoom.class);
         person.until("an empty room", () -> room().racks().isEmpty());
         person.click(person.part(JToggleButton.class, "tool Wall"));
@@ -110,12 +116,17 @@ final class DrawingJourneysTest {
                 "its size",
                 () -> room().shell().lengthM() == 6 && room().shell().widthM() == 4);
 
+        page.step(
+                "Take a drawing tool instead of answering. The room's own fields, **Ctrl+I**, take its size in any unit.");
         person.moveTo(canvas(), at(5, 2.6));
         drag(5, 2.6, 5, 4);
         person.until("an inner wall", () -> room().shell().walls().size() == 1);
         take("R");
         drag(0.3, 0, 2.3, 0.5);
         person.until("the first rack", () -> room().racks().size() == 1);
+        page.step(
+                "**W** draws walls, **R** racks. A rack is dragged with its back to a wall; its shelves and tanks are those"
+                        + " of the row above.");
         take("R");
         drag(3, 0, 5, 0.5);
         person.until("the second rack", () -> room().racks().size() == 2);
@@ -130,11 +141,15 @@ final class DrawingJourneysTest {
         click(0.1, 0.1);
         person.until("the loop closed", () -> room().runs().stream().anyMatch(Run::closed));
 
+        page.step(
+                "**P** draws the main, a click for each corner. It hangs off the walls in its clips, and closes where it"
+                        + " meets its start; the nearest taps feed the outlets.");
         take("B");
         click(0.6, 3.4);
         person.until("the blower", () -> room().blowers(Blower.Role.PLANNED).size() == 1);
         untilPlanned();
         assertThat(headline(Subject.DUTY)).contains("at");
+        page.step("**B** puts down the blower. The duty, what is left, the noise and the battery are told at once.");
 
         person.act(ChooseBlower.class);
         JList<?> list = person.part(JList.class, "candidates");
@@ -153,6 +168,11 @@ final class DrawingJourneysTest {
                 .orElseThrow()
                 .outlets());
         assertThat(headline(Subject.HEADROOM)).startsWith(more + " more outlet");
+        Path file = folder.resolve("drawn.room.json");
+        person.saveAs(file);
+        page.step("Choose a class of blower, **Ctrl+B**, and save. That is the plan to buy by.");
+        page.end("From nothing to a verdict:");
+        assertThat(file).exists();
     }
 
     /** What a keeper asks before adding tanks: draw the rack, mark it as planned, read what is left. */

@@ -83,14 +83,6 @@ final class HandbookJourneysTest {
         return new Point((int) (place.getX() + place.getWidth() / 4), (int) place.getCenterY());
     }
 
-    private void saveAs(Path file) {
-        person.act(SaveRoom.class);
-        person.focusedInDialog(JTextField.class);
-        person.press("ctrl A");
-        person.type(file.toString());
-        person.until("the file", () -> pane().view().desk().file().equals(Optional.of(file)));
-    }
-
     /** From an empty window to a saved room of 20 tanks with a loop and a blower. */
     @Test
     void aRoomOfTwentyTanksIsSetUpByThreeQuestionsChangedAndSaved() throws IOException {
@@ -128,7 +120,9 @@ final class HandbookJourneysTest {
         untilPlanned();
         page.step("Nothing is final. **Ctrl+Z** takes back as many steps as you like, each by its name.");
         Rack first = rack("Rack A");
-        person.doubleClick(room, () -> at(first.xM() + first.spanXM() / 10, midYM(first)));
+        person.click(room, () -> at(first.xM() + first.spanXM() / 10, midYM(first)));
+        person.until("something of it chosen", () -> pane().view().chosen().isPresent());
+        person.press("ENTER");
         person.until("its front", () -> pane().center().canvas() instanceof RackCanvas front && front.isFocusOwner());
         person.press("D");
         Canvas front = pane().center().canvas();
@@ -136,7 +130,7 @@ final class HandbookJourneysTest {
         person.click(front, () -> middle(front, tank));
         untilPlanned();
         page.step(
-                "A double click opens a rack from its front. Tanks, shelves and devices are put down, dragged and copied"
+                "A double click, or Enter, opens a rack from its front. Tanks, shelves and devices are put down, dragged and copied"
                         + " there; **D** and a click hang a second device into the first tank.");
         person.press("ESCAPE");
         person.press("ESCAPE");
@@ -176,7 +170,7 @@ final class HandbookJourneysTest {
         untilPlanned();
         person.press("ESCAPE");
         Path file = folder.resolve("my-fish-room.room.json");
-        saveAs(file);
+        person.saveAs(file);
         page.step("Saved. The file is plain text, and any other program can read it.");
         page.end("From nothing to a plan to build by:");
         Plan plan = person.see(() -> pane().view().plan().orElseThrow());

@@ -25,6 +25,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
+import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import org.jspecify.annotations.Nullable;
 
@@ -234,6 +235,15 @@ final class Person implements AutoCloseable {
         write(line);
         robot.keyPress(KeyEvent.VK_ENTER);
         robot.keyRelease(KeyEvent.VK_ENTER);
+    }
+
+    /** Saves the room to a file that is new. */
+    void saveAs(Path file) {
+        act(SaveRoom.class);
+        focusedInDialog(JTextField.class);
+        press("ctrl A");
+        type(file.toString());
+        until("the file", () -> pane().view().desk().file().equals(Optional.of(file)));
     }
 
     /** The part of this kind that has the focus in a dialog, once there is one. */
