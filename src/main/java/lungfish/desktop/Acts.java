@@ -26,6 +26,8 @@ record Acts(
                         new OpenWindow(window),
                         new SaveRoom(window),
                         new SaveRoomAs(window),
+                        new ImportTanks(window),
+                        new ExportOutlets(window),
                         new CloseWindow(window),
                         new QuitProgram(window)),
                 DemoRooms.NAMES.stream()

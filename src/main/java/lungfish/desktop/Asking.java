@@ -25,6 +25,12 @@ interface Asking {
     /** A file to save to; empty if the person thought better of it. */
     Optional<Path> toSave(String name);
 
+    /** A list of tanks to read. */
+    Optional<Path> toOpenList();
+
+    /** A file to write a table to. */
+    Optional<Path> toSaveTable(String name);
+
     Unsaved unsaved(String name);
 
     /** What to do where another program has changed the file since it was opened here. */

@@ -211,6 +211,10 @@ final class Below extends Sheet {
         table.requestFocusInWindow();
     }
 
+    OutletsTable table() {
+        return table;
+    }
+
     TableEdits edits() {
         return table.edits();
     }

@@ -11,6 +11,8 @@ import lungfish.roomfile.RoomFiles;
 
 /** Asks with dialogs over the window. */
 final class Dialogs implements Asking {
+    private static final String[] LISTS = {"csv", "tsv", "txt"};
+
     private final Component over;
 
     Dialogs(Component over) {
@@ -32,6 +34,26 @@ final class Dialogs implements Asking {
             return Optional.empty();
         }
         Path file = withEnding(chooser.getSelectedFile().toPath());
+        return !Files.exists(file) || mayReplace(file) ? Optional.of(file) : Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> toOpenList() {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setFileFilter(new FileNameExtensionFilter("Lists of a spreadsheet (*.csv, *.tsv, *.txt)", LISTS));
+        boolean chosen = chooser.showOpenDialog(over) == JFileChooser.APPROVE_OPTION;
+        return chosen ? Optional.of(chooser.getSelectedFile().toPath()) : Optional.empty();
+    }
+
+    @Override
+    public Optional<Path> toSaveTable(String name) {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setFileFilter(new FileNameExtensionFilter("Tables (*.csv)", "csv"));
+        chooser.setSelectedFile(new java.io.File(name));
+        if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
+            return Optional.empty();
+        }
+        Path file = chooser.getSelectedFile().toPath();
         return !Files.exists(file) || mayReplace(file) ? Optional.of(file) : Optional.empty();
     }
 

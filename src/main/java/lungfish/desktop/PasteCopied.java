@@ -18,18 +18,24 @@ import lungfish.room.TankId;
 
 /**
  * Pastes what was copied: outlets into the chosen tanks, tanks onto the chosen shelf, shelves onto the chosen rack, all else
- * onto the floor.
+ * onto the floor; a list of tanks from a spreadsheet too.
  */
 final class PasteCopied extends Act {
+    private final transient WindowPane window;
     private final transient View view;
 
     PasteCopied(WindowPane window) {
         super("Paste", 'P', menuKey(KeyEvent.VK_V));
+        this.window = window;
         this.view = window.view();
     }
 
     @Override
     void act() {
+        boolean isNews = view.copied().isEmpty() || !view.isCopiedLast(TextClip.text());
+        if (isNews && window.imports().pasteIfTanks()) {
+            return;
+        }
         view.copied().ifPresent(clip -> view.attempt((room, chosen) -> pasted(clip, room, chosen)));
     }
 

@@ -44,12 +44,16 @@ final class Side extends JPanel {
 
     /** How wide the panels are: they leave room for a scroll bar. */
     static int panelPx(View view) {
-        return view.sidePx() - view.px(BAR);
+        return panelPx(view, view.sidePx());
+    }
+
+    static int panelPx(View view, int columnPx) {
+        return columnPx - view.px(BAR);
     }
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(view.sidePx(), 0);
+        return new Dimension(open == null ? view.sidePx() : open.widthPx(), 0);
     }
 
     @Override

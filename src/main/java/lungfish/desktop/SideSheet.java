@@ -47,9 +47,14 @@ abstract class SideSheet extends Sheet {
         return view;
     }
 
+    /** How wide the column beside the room is while the sheet is open. */
+    int widthPx() {
+        return view.sidePx();
+    }
+
     /** How wide text in the sheet may be. */
     final int innerPx() {
-        return Side.panelPx(view) - 2 * view.px(PAD);
+        return Side.panelPx(view, widthPx()) - 2 * view.px(PAD);
     }
 
     /** Takes the focus to where one begins. */

@@ -39,6 +39,11 @@ final class View {
     /** And in a wide window. */
     private static final int WIDEST_SIDE = 460;
 
+    /** Of a table in it. */
+    private static final int WIDE_SHEET = 680;
+
+    private static final double WIDE_OF_WINDOW = 0.48;
+
     /** Until the window is shown. */
     private static final int UNKNOWN_PX = 1480;
 
@@ -56,6 +61,7 @@ final class View {
     private Selection selection = Selection.NONE;
     private Optional<Part> pointed = Optional.empty();
     private Optional<String> said = Optional.empty();
+    private String textThen = "";
     private Shown shown = Shown.AS_IT_SHOULD_BE_SET;
     private Look look;
     private int windowPx = UNKNOWN_PX;
@@ -136,6 +142,11 @@ final class View {
     /** Whether text is so large for the window that lines get a row of their own. */
     boolean isTight() {
         return windowPx < px(ROOMY);
+    }
+
+    /** For a sheet that holds a table: as wide as it can be while the room is still seen. */
+    int wideSidePx() {
+        return Math.max(sidePx(), Math.min(px(WIDE_SHEET), (int) (WIDE_OF_WINDOW * windowPx)));
     }
 
     /** How wide the window is now. */
@@ -239,6 +250,12 @@ final class View {
 
     void copied(Clip that) {
         desk.shared().copied().keep(that);
+        textThen = TextClip.text();
+    }
+
+    /** Whether the clipboard that all programs share still holds the text that it held when something was copied here. */
+    boolean isCopiedLast(String text) {
+        return text.equals(textThen);
     }
 
     /** What there is to say beside what is pointed at: why something could not be done. */

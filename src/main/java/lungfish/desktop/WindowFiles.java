@@ -19,6 +19,10 @@ final class WindowFiles {
         this.asking = asking;
     }
 
+    Asking asking() {
+        return asking;
+    }
+
     void open() {
         asking.toOpen().ifPresent(this::open);
     }

@@ -31,6 +31,7 @@ final class WindowPane extends JPanel {
     private final Center center;
     private final Side side;
     private final Below below;
+    private final transient TankImports imports;
     private final transient Acts acts;
     private final transient Regions regions;
 
@@ -43,6 +44,7 @@ final class WindowPane extends JPanel {
         this.side = new Side(view);
         this.center = new Center(view, files, this::showChosen, outlet -> side.ask(outlet, OutletColumn.SPARE));
         this.below = new Below(view, center::leadTo, side::ask);
+        this.imports = new TankImports(view, side, asking);
         this.acts = Acts.of(this);
         center.offer(acts);
         Header header = new Header(this);
@@ -60,7 +62,7 @@ final class WindowPane extends JPanel {
                 view.inWindowOf(getWidth());
             }
         });
-        setTransferHandler(new FileDrop(files));
+        setTransferHandler(new FileDrop(files, imports));
         desk.addListener(new Troubles());
     }
 
@@ -115,6 +117,10 @@ final class WindowPane extends JPanel {
 
     Side side() {
         return side;
+    }
+
+    TankImports imports() {
+        return imports;
     }
 
     Below below() {

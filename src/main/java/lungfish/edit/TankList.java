@@ -21,8 +21,18 @@ public record TankList(List<String> headings, List<Row> rows) {
             cells = List.copyOf(cells);
         }
 
-        String cell(int column) {
+        /** What stands in a column; empty beyond the last cell. */
+        public String cell(int column) {
             return column < cells.size() ? cells.get(column) : "";
+        }
+
+        Row with(int column, String text) {
+            List<String> others = new ArrayList<>(cells);
+            while (others.size() <= column) {
+                others.add("");
+            }
+            others.set(column, text);
+            return new Row(number, others);
         }
     }
 
@@ -57,14 +67,43 @@ public record TankList(List<String> headings, List<Row> rows) {
 
     /** Reads a list parted by commas, semicolons or tabs; empty where there is nothing below its headings. */
     public static Optional<TankList> read(String text) {
-        List<List<String>> lines = Sheet.ofList(text).rows();
+        return read(text, Sheet.Separator.of(text), true);
+    }
+
+    /** Reads a list; empty where it has no row of a tank. One without headings gets some: "Column 1". */
+    static Optional<TankList> read(String text, Sheet.Separator separator, boolean headed) {
+        List<List<String>> lines = Sheet.of(text, separator).rows();
         List<Row> rows = new ArrayList<>();
-        for (int i = 1; i < lines.size(); i++) {
+        for (int i = headed ? 1 : 0; i < lines.size(); i++) {
             if (lines.get(i).stream().anyMatch(cell -> !cell.isEmpty())) {
                 rows.add(new Row(i + 1, lines.get(i)));
             }
         }
-        return rows.isEmpty() ? Optional.empty() : Optional.of(new TankList(lines.get(0), rows));
+        return rows.isEmpty() ? Optional.empty() : Optional.of(new TankList(headings(lines, headed), rows));
+    }
+
+    /** One for each column, also where the first row is shorter than others. */
+    private static List<String> headings(List<List<String>> lines, boolean headed) {
+        int wide = lines.stream().mapToInt(List::size).max().orElse(0);
+        List<String> headings = new ArrayList<>(headed ? lines.get(0) : List.of());
+        for (int i = 0; i < wide; i++) {
+            String numbered = "Column " + (i + 1);
+            if (i >= headings.size()) {
+                headings.add(numbered);
+            } else if (headings.get(i).isEmpty() || headings.indexOf(headings.get(i)) < i) {
+                headings.set(i, (headings.get(i) + " " + numbered).strip());
+            }
+        }
+        return headings;
+    }
+
+    /** With another text in a cell. */
+    TankList with(int rowNumber, int column, String text) {
+        return new TankList(
+                headings,
+                rows.stream()
+                        .map(row -> row.number() == rowNumber ? row.with(column, text) : row)
+                        .toList());
     }
 
     /** Which column means what, as far as the headings tell: each property once. */
@@ -85,10 +124,15 @@ public record TankList(List<String> headings, List<Row> rows) {
      * @param mapping which column means what; columns that are not in it are left out
      */
     public Preview preview(Map<Integer, TankProperty> mapping, Reader reader) {
+        return preview(mapping, DecimalMark.of(this), reader);
+    }
+
+    /** The same, with what stands before the decimals. */
+    Preview preview(Map<Integer, TankProperty> mapping, DecimalMark decimals, Reader reader) {
         List<Item> items = new ArrayList<>();
         List<BadCell> bad = new ArrayList<>();
         for (Row row : rows) {
-            TankRow reading = new TankRow(this, row, mapping, reader, bad);
+            TankRow reading = new TankRow(this, row, mapping, decimals, reader, bad);
             int told = bad.size();
             Optional<Item> item = reading.item();
             item.filter(each -> bad.size() == told).ifPresent(items::add);

@@ -25,23 +25,34 @@ final class TankRow {
     private final TankList list;
     private final TankList.Row row;
     private final Map<Integer, TankProperty> mapping;
+    private final DecimalMark decimals;
     private final Reader reader;
     private final List<BadCell> bad;
 
-    TankRow(TankList list, TankList.Row row, Map<Integer, TankProperty> mapping, Reader reader, List<BadCell> bad) {
+    TankRow(
+            TankList list,
+            TankList.Row row,
+            Map<Integer, TankProperty> mapping,
+            DecimalMark decimals,
+            Reader reader,
+            List<BadCell> bad) {
         this.list = list;
         this.row = row;
         this.mapping = mapping;
+        this.decimals = decimals;
         this.reader = reader;
         this.bad = bad;
     }
 
     /** The tank; empty where a cell is bad, which was told then. */
     Optional<TankList.Item> item() {
-        Optional<TankSize> common = size();
-        OptionalDouble lengthM = span(TankProperty.LENGTH, common.map(TankSize::lengthM));
-        OptionalDouble widthM = span(TankProperty.WIDTH, common.map(TankSize::widthM));
-        OptionalDouble heightM = span(TankProperty.HEIGHT, common.map(TankSize::heightM));
+        Optional<Filled> common = size();
+        OptionalDouble lengthM =
+                span(TankProperty.LENGTH, common.map(size -> size.outside().lengthM()));
+        OptionalDouble widthM =
+                span(TankProperty.WIDTH, common.map(size -> size.outside().widthM()));
+        OptionalDouble heightM =
+                span(TankProperty.HEIGHT, common.map(size -> size.outside().heightM()));
         OptionalDouble waterM = waterM(common, heightM);
         OptionalDouble temperatureK = figure(TankProperty.TEMPERATURE, Dimension.TEMPERATURE);
         Optional<String> device = device();
@@ -87,16 +98,28 @@ final class TankRow {
         bad.add(new BadCell(row.number(), heading, found, expected));
     }
 
-    private Optional<TankSize> size() {
+    /** A size in one cell, and how deep the water usually is in it. */
+    private record Filled(Tank.Size outside, OptionalDouble waterM) {
+        static Filled of(TankSize size) {
+            return new Filled(
+                    new Tank.Size(size.lengthM(), size.widthM(), size.heightM()),
+                    OptionalDouble.of(size.waterDepthM()));
+        }
+    }
+
+    private Optional<Filled> size() {
         Optional<String> said = said(TankProperty.SIZE);
-        Optional<TankSize> size = said.flatMap(text -> reader.catalogue().tankSizes().stream()
+        Optional<Filled> size = said.flatMap(text -> reader.catalogue().tankSizes().stream()
                 .filter(each -> isCalled(each, text))
-                .findFirst());
+                .findFirst()
+                .map(Filled::of)
+                .or(() -> SaidSize.of(decimals.plain(text), reader.quantities())
+                        .map(outside -> new Filled(outside, OptionalDouble.empty()))));
         if (said.isPresent() && size.isEmpty()) {
             tell(
                     TankProperty.SIZE,
                     "'" + said.get() + "'",
-                    "a common size, such as "
+                    "a size such as 60 x 30 x 36 cm, or a common one such as "
                             + reader.catalogue().tankSizes().get(0).name());
         }
         return size;
@@ -121,9 +144,10 @@ final class TankRow {
         return isSaid || common.isEmpty() ? typed : OptionalDouble.of(common.get());
     }
 
-    private OptionalDouble waterM(Optional<TankSize> common, OptionalDouble heightM) {
+    private OptionalDouble waterM(Optional<Filled> common, OptionalDouble heightM) {
         if (said(TankProperty.WATER).isEmpty()) {
-            OptionalDouble usual = common.map(size -> OptionalDouble.of(size.waterDepthM()))
+            OptionalDouble usual = common.map(Filled::waterM)
+                    .filter(OptionalDouble::isPresent)
                     .orElseGet(() -> heightM.isPresent()
                             ? OptionalDouble.of(Metres.clean(heightM.getAsDouble() * (1 - RIM_SHARE)))
                             : heightM);
@@ -144,7 +168,7 @@ final class TankRow {
             return OptionalDouble.empty();
         }
         String text = said.get();
-        Parsed parsed = reader.quantities().parse(withUnit(property, text), dimension);
+        Parsed parsed = reader.quantities().parse(withUnit(property, decimals.plain(text)), dimension);
         return parsed.match(si -> OptionalDouble.of(dimension == Dimension.DEPTH ? Metres.clean(si) : si), problem -> {
             tell(property, problem.found(), problem.expected());
             return OptionalDouble.empty();

@@ -77,6 +77,7 @@ final class Bench implements Home {
     static final class Answers implements Asking {
         Optional<Path> open = Optional.empty();
         Optional<Path> save = Optional.empty();
+        Optional<Path> list = Optional.empty();
         Unsaved unsaved = Unsaved.STAY;
         Elsewhere elsewhere = Elsewhere.STAY;
         int questions;
@@ -88,6 +89,16 @@ final class Bench implements Home {
 
         @Override
         public Optional<Path> toSave(String name) {
+            return save;
+        }
+
+        @Override
+        public Optional<Path> toOpenList() {
+            return list;
+        }
+
+        @Override
+        public Optional<Path> toSaveTable(String name) {
             return save;
         }
 

@@ -61,6 +61,15 @@ final class FileDropTest {
     }
 
     @Test
+    void aListThatIsDroppedIsLookedAtBeforeItComesIn() throws IOException {
+        Bench bench = new Bench(folder, "starting-out");
+        Path list = Files.writeString(folder.resolve("tanks.csv"), "Tank,Size\nOne,20 gal long\n");
+        assertThat(drop(bench, new Dragged(List.of(list)))).isTrue();
+        assertThat(bench.part(TankListTable.class, "tank-list").getRowCount()).isEqualTo(1);
+        assertThat(bench.desk().isChanged()).isFalse();
+    }
+
+    @Test
     void whatIsNotSavedIsNotLostByADrop() throws IOException {
         Bench bench = new Bench(folder, "starting-out");
         bench.desk().apply(BlowerEdits.shutTheBleed());

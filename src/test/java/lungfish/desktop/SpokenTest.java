@@ -37,6 +37,7 @@ final class SpokenTest {
         CONDITIONS,
         WHY,
         TROUBLE,
+        IMPORT,
         RACK,
         EMPTY_ROOM
     }
@@ -49,6 +50,10 @@ final class SpokenTest {
             case CONDITIONS -> bench.act(SetConditions.class);
             case WHY -> side.ask(Subject.NOISE);
             case TROUBLE -> side.open(new TroubleSheet(bench.pane().view(), side, TROUBLE));
+            case IMPORT -> {
+                TextClip.put("Tank,Size\nOne,20 gal long\nTwo,large\n");
+                bench.pane().imports().paste();
+            }
             case RACK ->
                 bench.pane()
                         .center()

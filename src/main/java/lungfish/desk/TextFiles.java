@@ -1,0 +1,71 @@
+package lungfish.desk;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.Consumer;
+import lungfish.roomfile.AtomicSave;
+
+/** Reads and writes lists of a spreadsheet away from the asker, and tells the front what came of it. */
+public final class TextFiles {
+    /** A list of tanks is a few kilobytes; a file of another kind may be anything. */
+    private static final long MOST_BYTES = 4_000_000;
+
+    private final Hands hands;
+
+    /** With the hands of a desk. */
+    public TextFiles(Desk desk) {
+        this.hands = desk.shared().hands();
+    }
+
+    /**
+     * Reads a file.
+     *
+     * @param then takes its text; or nothing, and why it could not be read
+     */
+    public void read(Path file, BiConsumer<Optional<ListText>, String> then) {
+        hands.disk().execute(() -> {
+            Optional<ListText> text = Optional.empty();
+            String trouble = "";
+            try {
+                long size = Files.size(file);
+                if (size > MOST_BYTES) {
+                    trouble = file.getFileName() + " is too large for a list of tanks. Export that list alone, as CSV.";
+                } else {
+                    text = Optional.of(ListText.of(Files.readAllBytes(file)));
+                }
+            } catch (IOException e) {
+                trouble = file.getFileName() + " cannot be read: " + reason(e) + ". Choose another file.";
+            }
+            Optional<ListText> read = text;
+            String said = trouble;
+            hands.front().execute(() -> then.accept(read, said));
+        });
+    }
+
+    /**
+     * Replaces a file, whole or not at all.
+     *
+     * @param then takes why it could not be written; empty when it was
+     */
+    public void write(Path file, String text, Consumer<String> then) {
+        hands.disk().execute(() -> {
+            String trouble = "";
+            try {
+                AtomicSave.onThisDisk().save(file, text.getBytes(StandardCharsets.UTF_8));
+            } catch (IOException e) {
+                trouble = file.getFileName() + " cannot be written: " + reason(e) + ". Choose another place.";
+            }
+            String said = trouble;
+            hands.front().execute(() -> then.accept(said));
+        });
+    }
+
+    private static String reason(IOException e) {
+        return e instanceof NoSuchFileException ? "it is not there" : String.valueOf(e.getMessage());
+    }
+}
