@@ -21,6 +21,7 @@ final class AssumedSheet extends JPanel {
     private final transient Consumer<PartId> leadTo;
     private final Stack stack = new Stack();
     private final Paragraph intro;
+    private boolean isOpen;
     private transient Map<SharedAssumption, AssumedRow> rows = new LinkedHashMap<>();
 
     AssumedSheet(View view, Consumer<PartId> leadTo) {
@@ -54,8 +55,17 @@ final class AssumedSheet extends JPanel {
         return assumed(view).size();
     }
 
+    /** Whether it is looked at: fields that nobody sees wait. */
+    void open(boolean isLookedAt) {
+        isOpen = isLookedAt;
+        tell();
+    }
+
     /** A row that stays keeps what is being typed in it. */
     private void tell() {
+        if (!isOpen) {
+            return;
+        }
         List<SharedAssumption> now = assumed(view);
         intro.setText(
                 now.isEmpty()

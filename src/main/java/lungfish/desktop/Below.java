@@ -178,6 +178,8 @@ final class Below extends Sheet {
     }
 
     private void show(String card) {
+        findings.open(card.equals(FINDINGS));
+        assumed.open(card.equals(ASSUMED));
         cards.show(middle, card);
         outletsTab.setSelected(card.equals(OUTLETS));
         findingsTab.setSelected(card.equals(FINDINGS));

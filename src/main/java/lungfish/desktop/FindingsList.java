@@ -23,6 +23,7 @@ final class FindingsList extends JList<Finding> {
     private final transient Consumer<PartId> leadTo;
     private final DefaultListModel<Finding> findings = new DefaultListModel<>();
     private transient List<Finding> shown = List.of();
+    private boolean isOpen;
 
     FindingsList(View view, Consumer<PartId> leadTo) {
         this.view = view;
@@ -59,7 +60,16 @@ final class FindingsList extends JList<Finding> {
         return true; // sentences wrap
     }
 
+    /** Whether it is looked at: sentences that nobody sees are not measured, so that a drag is not held up by them. */
+    void open(boolean isLookedAt) {
+        isOpen = isLookedAt;
+        tell();
+    }
+
     private void tell() {
+        if (!isOpen) {
+            return;
+        }
         List<Finding> now = view.plan().map(Plan::findings).orElse(List.of());
         if (!now.equals(shown)) {
             shown = now;

@@ -136,11 +136,10 @@ public final class RackPainter {
     private void nameBelow(Tank tank, Rectangle2D water) {
         Font font = ink.type().drawing();
         double baseline = water.getMaxY() + ink.view().lengthPx(RackScene.BOARD_M) + ink.px(13);
-        String name = ink.fitting(tank.name(), water.getWidth(), font);
-        double wide = ink.width(name, font);
-        double left = ink.view().xPx(POST_M) + ink.px(3); // between the posts
-        double right = ink.view().xPx(scene.rack().widthM() - POST_M) - ink.px(3);
-        double x = Math.max(left, Math.min(right - wide, water.getCenterX() - wide / 2));
+        double left = Math.max(water.getX(), ink.view().xPx(POST_M)) + ink.px(3); // between the posts
+        double right = Math.min(water.getMaxX(), ink.view().xPx(scene.rack().widthM() - POST_M)) - ink.px(3);
+        String name = ink.fitting(tank.name(), right - left, font);
+        double x = (left + right - ink.width(name, font)) / 2;
         ink.text(name, x, baseline, font, ink.palette().softInk());
     }
 

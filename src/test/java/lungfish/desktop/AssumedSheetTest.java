@@ -31,6 +31,7 @@ final class AssumedSheetTest {
     @BeforeEach
     void theGarageIsOpen() {
         bench = new Bench(folder, "garage-killifish");
+        bench.act(ShowAssumed.class);
     }
 
     private Room room() {

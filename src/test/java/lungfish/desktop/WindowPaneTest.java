@@ -65,6 +65,7 @@ final class WindowPaneTest {
     @Test
     void aFindingLeadsToItsPlace() {
         Bench bench = bench();
+        bench.act(ShowFindings.class);
         Finding finding = bench.desk().plan().orElseThrow().findings().stream()
                 .filter(each -> each.where().kind() == PartId.Kind.OUTLET)
                 .findFirst()
