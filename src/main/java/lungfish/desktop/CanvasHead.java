@@ -55,6 +55,7 @@ final class CanvasHead extends JPanel {
         options.setOpaque(false);
         zooming.setOpaque(false);
         telling.setName("telling");
+        telling.dropParts();
         zoom("−", "Smaller", one -> one.zoom(1 / Canvas.ZOOM_STEP, Optional.empty()));
         zoom("Fit", "Show all of it", Canvas::fit);
         zoom("+", "Larger", one -> one.zoom(Canvas.ZOOM_STEP, Optional.empty()));

@@ -1,15 +1,20 @@
 package lungfish.desktop;
 
+import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Rectangle;
 import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JLayeredPane;
 import javax.swing.JPanel;
+import javax.swing.JRootPane;
 import javax.swing.JTable;
+import javax.swing.SwingUtilities;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
 import net.miginfocom.swing.MigLayout;
 
-/** Says below a cell what is wrong with what was typed into it. It lies on the table, and scrolls with it. */
+/** Says below a cell what is wrong with what was typed into it. It lies over the window, so that it never hides the cell. */
 final class CellTrouble extends JPanel {
     private static final int WIDTH = 320;
     private static final int LEAST = 120;
@@ -27,20 +32,31 @@ final class CellTrouble extends JPanel {
         words.setName("cell-trouble");
         add(words);
         setVisible(false);
+        table.addHierarchyListener(event -> setVisible(table.isShowing() && !said().isEmpty()));
     }
 
     /** Says it below this cell; above it where there is no room below. Nothing: says nothing. */
     void tell(String said, Rectangle cell) {
         words.setText(said);
         setVisible(!said.isEmpty());
-        if (said.isEmpty()) {
-            table.remove(this);
-        } else {
-            table.add(this, 0);
-            dress();
-            place(cell);
+        Container before = getParent();
+        if (before != null) {
+            before.remove(this);
+            before.repaint();
         }
-        table.repaint();
+        if (!said.isEmpty()) {
+            JComponent over = over();
+            over.add(this, JLayeredPane.POPUP_LAYER, 0);
+            dress();
+            place(SwingUtilities.convertRectangle(table, cell, over), over);
+            over.repaint();
+        }
+    }
+
+    /** Over the whole window, as a short table has no room for it; over the table where there is no window. */
+    private JComponent over() {
+        JRootPane root = table.getRootPane();
+        return root == null ? table : root.getLayeredPane();
     }
 
     String said() {
@@ -53,8 +69,8 @@ final class CellTrouble extends JPanel {
         setBorder(BorderFactory.createLineBorder(palette.accent(), view.px(1)));
     }
 
-    private void place(Rectangle cell) {
-        Rectangle seen = table.getVisibleRect();
+    private void place(Rectangle cell, JComponent over) {
+        Rectangle seen = over.getVisibleRect();
         widthPx = Math.max(view.px(LEAST), Math.min(view.px(WIDTH), seen.width));
         Dimension size = getPreferredSize();
         int x = Math.max(seen.x, Math.min(cell.x, seen.x + seen.width - widthPx));

@@ -30,6 +30,7 @@ final class Header extends JPanel {
         this.view = window.view();
         this.name = new Line(view, Type::headline, Palette::ink);
         this.about = Line.reason(view);
+        about.dropParts();
         this.saved = Line.reason(view);
         setOpaque(false);
         getAccessibleContext().setAccessibleName("Header");

@@ -109,6 +109,7 @@ final class RackCanvas extends Canvas {
         RackPainter.paint(scene, viewport, view().marked(), look, g);
         double left = view().px(TITLE_LEFT);
         RackSheet.title(scene, new Rectangle2D.Double(left, view().px(4), getWidth() - 2 * left, 0), look, g);
+        RackSheet.invitation(scene, new Rectangle2D.Double(left, view().px(4), getWidth() - 2 * left, 0), look, g);
         SketchPainter.paint(tool().sketch(), new Rectangle2D.Double(0, 0, getWidth(), getHeight()), viewport, look, g);
     }
 

@@ -38,6 +38,7 @@ final class TableTray extends JPanel {
         this.hint = new Line(view, Type::body, Palette::softInk);
         setOpaque(false);
         hint.setName("table-hint");
+        hint.dropParts();
         more.setName("more-columns");
         more.setOpaque(false);
         more.setToolTipText("Least air, kind of valve, airline, check valve, whether it is essential");

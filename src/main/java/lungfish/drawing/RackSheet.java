@@ -42,6 +42,22 @@ public final class RackSheet {
                 ink.palette().softInk());
     }
 
+    /** What to do with a rack in which nothing stands yet; nothing where something does. */
+    public static void invitation(RackScene scene, Rectangle2D inside, Look look, Graphics2D g) {
+        if (scene.rack().tanks().findAny().isEmpty()) {
+            Ink ink = Ink.flat(look, g);
+            String says = scene.rack().shelves().isEmpty()
+                    ? "Nothing here yet: S puts up a shelf, T a tank on it, D a device into the tank."
+                    : "Shelves without a tank: T puts one down, and the devices follow with D.";
+            ink.text(
+                    ink.fitting(says, inside.getWidth(), ink.type().body()),
+                    inside.getX(),
+                    inside.getY() + ink.px(66),
+                    ink.type().body(),
+                    ink.palette().ink());
+        }
+    }
+
     /** The view in which a sheet of this area shows the rack: what turns a place on the sheet into one of the rack. */
     public static Viewport viewport(RackScene scene, Rectangle2D area, Look look) {
         Rectangle2D inside = Marks.outset(area, -look.px(MARGIN_PX));
