@@ -130,8 +130,9 @@ final class Side extends JPanel {
         open = null;
         over.removeAll();
         cards.show(this, PANELS);
-        if (cameFrom != null) {
-            cameFrom.requestFocusInWindow();
+        boolean isBack = cameFrom != null && cameFrom.isShowing() && cameFrom.requestFocusInWindow();
+        if (!isBack) {
+            firstPanel.takeFocus(); // where one came from is gone: the keys must still be heard
         }
     }
 }

@@ -244,6 +244,9 @@ final class Person implements AutoCloseable {
         press("ctrl A");
         type(file.toString());
         until("the file", () -> pane().view().desk().file().equals(Optional.of(file)));
+        until(
+                "the focus back from the dialog",
+                () -> window().isFocused() && owner() != null); // or the next window gets none
     }
 
     /** The part of this kind that has the focus in a dialog, once there is one. */
