@@ -30,6 +30,8 @@ final class Autosave {
     /** A write takes some 2 ms. A disk that takes so much longer does not hold up the hand: another place is taken. */
     private static final long PATIENCE_MS = 500;
 
+    private static final long PATIENCE_AT_THE_END_MS = 2000;
+
     private final Hands hands;
     private final Consumer<Keeping> told;
     private final String mark = UUID.randomUUID().toString().substring(0, 8);
@@ -60,10 +62,18 @@ final class Autosave {
 
     /** Keeps this from now on. */
     void keep(Unsaved what) {
+        if (kept == null) {
+            awaitRest();
+        }
         if (!what.equals(kept)) {
             kept = what;
             write(what);
         }
+    }
+
+    /** That nothing was to be kept counts as an edit, too: what was kept before it is gone before this one counts. */
+    private void awaitRest() {
+        used.stream().filter(berth -> !late.contains(berth)).forEach(berth -> berth.settlesAll(PATIENCE_MS));
     }
 
     /** There is nothing to keep at the moment, since all was undone. */
@@ -99,8 +109,8 @@ final class Autosave {
 
     /** Waits until nothing is being written or removed, for a while. */
     void settle() {
-        used.forEach(Berth::settleAll);
-        aside.settleAll();
+        used.forEach(berth -> berth.settlesAll(PATIENCE_AT_THE_END_MS));
+        aside.settlesAll(PATIENCE_AT_THE_END_MS);
     }
 
     private void write(Unsaved what) {

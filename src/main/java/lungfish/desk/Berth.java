@@ -21,7 +21,6 @@ final class Berth {
     static final String ENDING = ".autosave";
 
     private static final String SAFE = ".safe";
-    private static final long PATIENCE_AT_THE_END_MS = 2000;
 
     private final Path path;
     private final Path safe;
@@ -109,10 +108,10 @@ final class Berth {
         return settles(last, patienceMs);
     }
 
-    /** Waits a while for everything. */
-    void settleAll() {
-        settles(lastSafe, PATIENCE_AT_THE_END_MS);
-        settles(last, PATIENCE_AT_THE_END_MS);
+    /** The same of both. */
+    boolean settlesAll(long patienceMs) {
+        return settles(lastSafe, patienceMs)
+                && settles(last, patienceMs); // what clears the newest comes by the safe one
     }
 
     private static boolean settles(CompletableFuture<?> work, long patienceMs) {

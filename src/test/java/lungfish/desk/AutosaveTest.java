@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
 import lungfish.catalogue.CatalogueFiles;
 import lungfish.edit.ClimateEdits;
@@ -186,5 +187,45 @@ final class AutosaveTest {
         silent.runAll();
         assertThat(in(beside().get(0))).isEqualTo(slow.room());
         assertThat(aside()).isEmpty();
+    }
+
+    /**
+     * All is undone, and something else done at once: a crash may take that, but must not bring back what was undone before
+     * it. The disk begins to work when somebody waits for it.
+     */
+    @Test
+    void whatWasUndoneIsGoneBeforeTheNextEditCounts() throws IOException, InterruptedException {
+        Later busy = new Later();
+        AtomicBoolean isBusy = new AtomicBoolean();
+        Executor keeping = work -> (isBusy.get() ? busy : (Executor) Runnable::run).execute(work);
+        Desk slow = Desks.in(config, new Hands(Runnable::run, Runnable::run, Runnable::run, keeping))
+                .withDemo("starting-out");
+        slow.open(file);
+        slow.apply(WARMER);
+        isBusy.set(true);
+        slow.undo();
+        assertThat(in(beside().get(0))).isEqualTo(WARMER.of(Rooms.small()));
+        Thread disk = whenWaitedFor(Thread.currentThread(), () -> {
+            isBusy.set(false);
+            busy.runAll();
+        });
+        slow.apply(COOLER);
+        disk.interrupt();
+        disk.join();
+        assertThat(in(beside().get(0))).isEqualTo(COOLER.of(Rooms.small()));
+    }
+
+    private static Thread whenWaitedFor(Thread waiting, Runnable then) {
+        Thread thread = new Thread(() -> {
+            while (waiting.getState() != Thread.State.TIMED_WAITING) {
+                if (Thread.interrupted()) {
+                    return; // nobody waits
+                }
+                Thread.onSpinWait();
+            }
+            then.run();
+        });
+        thread.start();
+        return thread;
     }
 }
