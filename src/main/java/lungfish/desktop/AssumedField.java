@@ -1,7 +1,6 @@
 package lungfish.desktop;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -10,6 +9,7 @@ import lungfish.edit.OwnValues;
 import lungfish.plan.Plan;
 import lungfish.reason.Assumable;
 import lungfish.reason.Assumption;
+import lungfish.report.Sentences;
 import lungfish.report.SharedAssumption;
 
 /** Makes the field in which a keeper says what the plan assumes, wherever that is seen. */
@@ -45,13 +45,9 @@ final class AssumedField {
         field.whenSilent(() -> isSame
                 ? new Silence(OptionalDouble.of(assumption.si()), "assumed")
                 : Silence.of(view.quantities().show(assumption.si(), assumption.dimension()) + ", assumed"));
-        String name = capital(assumption.what()) + ", assumed";
+        String name = Sentences.capital(assumption.what()) + ", assumed";
         field.setName(name);
         field.getAccessibleContext().setAccessibleName(name);
         return field;
-    }
-
-    static String capital(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

@@ -13,6 +13,7 @@ import lungfish.drawing.Type;
 import lungfish.edit.OwnValues;
 import lungfish.reason.Assumption;
 import lungfish.reason.PartId;
+import lungfish.report.Sentences;
 import lungfish.report.SharedAssumption;
 import net.miginfocom.swing.MigLayout;
 
@@ -77,12 +78,12 @@ final class AssumedRow extends JPanel {
 
     void tell() {
         String place = view.sentences().place(assumed);
-        String name = AssumedField.capital(assumed.first().what());
+        String name = Sentences.capital(assumed.first().what());
         what.setText(place.isEmpty() || name.contains(place) ? name : name + ", " + place);
         String otherwise =
                 field.isPresent() ? "" : OwnValues.otherwise(assumed.first().key());
         because.setText(
-                AssumedField.capital(assumed.first().because()) + "." + (otherwise.isEmpty() ? "" : " " + otherwise));
+                Sentences.capital(assumed.first().because()) + "." + (otherwise.isEmpty() ? "" : " " + otherwise));
         if (first instanceof Line line) {
             line.setText(
                     view.quantities().show(assumed.first().si(), assumed.first().dimension()));

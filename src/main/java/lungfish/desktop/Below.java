@@ -1,7 +1,6 @@
 package lungfish.desktop;
 
 import java.awt.CardLayout;
-import java.awt.Component;
 import java.awt.Insets;
 import java.util.List;
 import java.util.function.BiConsumer;
@@ -9,12 +8,8 @@ import java.util.function.Consumer;
 import javax.swing.ButtonGroup;
 import javax.swing.JCheckBox;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.JToggleButton;
-import javax.swing.ScrollPaneConstants;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import lungfish.drawing.Shown;
 import lungfish.plan.Plan;
 import lungfish.reason.PartId;
@@ -22,7 +17,7 @@ import lungfish.reason.Severity;
 import lungfish.room.OutletId;
 import net.miginfocom.swing.MigLayout;
 
-/** The sheet below the room: the outlets as a table, the findings as a list, or what is chosen as fields. */
+/** The sheet below the room: the outlets as a table, the findings as a list, what is assumed, or what is chosen as fields. */
 final class Below extends Sheet {
     private static final int WIDEST_TAB = 260;
     private static final String OUTLETS = "outlets";
@@ -39,12 +34,12 @@ final class Below extends Sheet {
     private final JToggleButton assumedTab = new JToggleButton();
     private final JToggleButton chosenTab = new JToggleButton();
     private final JTextField filter = new JTextField();
-    private boolean isTight;
     private final JCheckBox asSet = new JCheckBox("as it is set");
     private final OutletsTable table;
     private final FindingsList findings;
     private final AssumedSheet assumed;
     private final ChosenSheet chosen;
+    private boolean isTight;
 
     Below(View view, Consumer<PartId> leadTo, BiConsumer<OutletId, OutletColumn> whyAsked) {
         super(view, new MigLayout("insets 8 12 10 12, fill, wrap 1, gap 0 6", "[grow, fill]", "[][grow, fill]"));
@@ -87,7 +82,7 @@ final class Below extends Sheet {
         filter.getAccessibleContext().setAccessibleName("Filter outlets by words");
         filter.setColumns(14);
         filter.setName("filter");
-        filter.getDocument().addDocumentListener(new Typing());
+        Typing.on(filter, () -> table.filter(filter.getText()));
         asSet.setName("as-set");
         asSet.setOpaque(false);
         asSet.setToolTipText("Off: every valve as it should be set. On: every valve as it is set.");
@@ -126,15 +121,6 @@ final class Below extends Sheet {
         tab.setName(card + "-tab");
         tab.addActionListener(event -> show(card));
         tabs.add(tab);
-    }
-
-    private static JScrollPane scrolling(Component inside) {
-        JScrollPane pane = new JScrollPane(
-                inside,
-                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
-                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_AS_NEEDED);
-        pane.getVerticalScrollBar().setUnitIncrement(24);
-        return pane;
     }
 
     private void tell() {
@@ -238,24 +224,6 @@ final class Below extends Sheet {
             assumed.takeFocus();
         } else {
             findings.requestFocusInWindow();
-        }
-    }
-
-    /** Filters as one types. */
-    private final class Typing implements DocumentListener {
-        @Override
-        public void insertUpdate(DocumentEvent event) {
-            table.filter(filter.getText());
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent event) {
-            table.filter(filter.getText());
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent event) {
-            table.filter(filter.getText());
         }
     }
 }

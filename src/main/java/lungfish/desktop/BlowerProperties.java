@@ -122,38 +122,24 @@ final class BlowerProperties {
                         "Inlet filter",
                         kind -> kind == AccessoryClass.Kind.INLET_FILTER,
                         Blower.Fittings::inletFilter,
-                        (fitted, filter) -> new Blower.Fittings(
-                                filter, fitted.silencer(), fitted.hoseM(), fitted.portM(), fitted.reliefPa())),
+                        Blower.Fittings::withInletFilter),
                 accessory(
                         "Silencer",
                         kind -> kind != AccessoryClass.Kind.INLET_FILTER,
                         Blower.Fittings::silencer,
-                        (fitted, silencer) -> new Blower.Fittings(
-                                fitted.inletFilter(), silencer, fitted.hoseM(), fitted.portM(), fitted.reliefPa())),
+                        Blower.Fittings::withSilencer),
                 new Property.Amount(
                         "Hose to the pipe",
                         Dimension.LENGTH,
                         Property.Usual.words("as drawn"),
                         said(blower -> Properties.boxed(blower.fittings().hoseM())),
-                        (now, m) -> MachineEdits.fit(
-                                now,
-                                id,
-                                fitted -> new Blower.Fittings(
-                                        fitted.inletFilter(),
-                                        fitted.silencer(),
-                                        m,
-                                        fitted.portM(),
-                                        fitted.reliefPa()))),
+                        (now, m) -> MachineEdits.fit(now, id, fitted -> fitted.withHoseM(m))),
                 new Property.Amount(
                         "Relief valve opens at",
                         Dimension.PRESSURE,
                         Property.Usual.words("none"),
                         said(blower -> Properties.boxed(blower.fittings().reliefPa())),
-                        (now, pa) -> MachineEdits.fit(
-                                now,
-                                id,
-                                fitted -> new Blower.Fittings(
-                                        fitted.inletFilter(), fitted.silencer(), fitted.hoseM(), fitted.portM(), pa))),
+                        (now, pa) -> MachineEdits.fit(now, id, fitted -> fitted.withReliefPa(pa))),
                 new Property.OneOf<>(
                         "Surplus air",
                         PropertyFields.orNothing(Stream.of(true, false)),

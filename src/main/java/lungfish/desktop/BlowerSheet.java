@@ -1,19 +1,15 @@
 package lungfish.desktop;
 
-import java.awt.event.ActionEvent;
-import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import javax.swing.AbstractAction;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JList;
 import javax.swing.JScrollPane;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
 import lungfish.drawing.Palette;
@@ -56,13 +52,7 @@ final class BlowerSheet extends SideSheet {
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setCellRenderer(new CandidateCell(view(), this::isTaken, () -> innerPx() - view().px(24)));
         list.addListSelectionListener(event -> take.setEnabled(!list.isSelectionEmpty()));
-        list.getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "take");
-        list.getActionMap().put("take", new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                take();
-            }
-        });
+        Keys.bind(list, "ENTER", this::take);
         list.addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent event) {

@@ -64,8 +64,8 @@ abstract class Canvas extends Drawn {
                 fit(); // what was looked at is no longer where it was: begin with all of it
             }
         });
-        CanvasKeys.bind(this, "pressed SPACE", this::space);
-        CanvasKeys.bind(this, "released SPACE", () -> isHandHeld = false);
+        Keys.bind(this, "pressed SPACE", this::space);
+        Keys.bind(this, "released SPACE", () -> isHandHeld = false);
         CanvasKeys.bindAll(this, belt);
         TypedLength.over(this);
         belt.onTake(this::taken);

@@ -1,10 +1,5 @@
 package lungfish.desktop;
 
-import java.awt.event.ActionEvent;
-import javax.swing.AbstractAction;
-import javax.swing.JComponent;
-import javax.swing.KeyStroke;
-
 /**
  * The keys of a canvas that has the focus: letters take tools, arrows walk from part to part, with Shift they pan, with Alt
  * they move what is chosen. With a drawing tool in the hand they move its aim.
@@ -15,12 +10,12 @@ final class CanvasKeys {
     private CanvasKeys() {}
 
     static void bindAll(Canvas canvas, ToolBelt belt) {
-        belt.tools().forEach(tool -> bind(canvas, String.valueOf(tool.key()), () -> belt.take(tool)));
-        bind(canvas, "ENTER", canvas::finish);
-        bind(canvas, "ESCAPE", canvas::escape);
-        bind(canvas, "BACK_SPACE", () -> back(canvas));
-        bind(canvas, "PAGE_UP", () -> raise(canvas, 1));
-        bind(canvas, "PAGE_DOWN", () -> raise(canvas, -1));
+        belt.tools().forEach(tool -> Keys.bind(canvas, String.valueOf(tool.key()), () -> belt.take(tool)));
+        Keys.bind(canvas, "ENTER", canvas::finish);
+        Keys.bind(canvas, "ESCAPE", canvas::escape);
+        Keys.bind(canvas, "BACK_SPACE", () -> back(canvas));
+        Keys.bind(canvas, "PAGE_UP", () -> raise(canvas, 1));
+        Keys.bind(canvas, "PAGE_DOWN", () -> raise(canvas, -1));
         bind(canvas, "LEFT", -1, 0);
         bind(canvas, "RIGHT", 1, 0);
         bind(canvas, "UP", 0, -1);
@@ -29,11 +24,11 @@ final class CanvasKeys {
 
     /** One arrow, alone and with its companions: with Alt a step of the grid, with Shift too a fifth of it. */
     private static void bind(Canvas canvas, String arrow, int dx, int dy) {
-        bind(canvas, arrow, () -> arrow(canvas, dx, dy));
-        bind(canvas, "ctrl " + arrow, () -> jump(canvas, dx, dy));
-        bind(canvas, "shift " + arrow, () -> canvas.pan(-dx * step(canvas), -dy * step(canvas)));
-        bind(canvas, "alt " + arrow, () -> canvas.nudge(dx, dy, false));
-        bind(canvas, "shift alt " + arrow, () -> canvas.nudge(dx, dy, true));
+        Keys.bind(canvas, arrow, () -> arrow(canvas, dx, dy));
+        Keys.bind(canvas, "ctrl " + arrow, () -> jump(canvas, dx, dy));
+        Keys.bind(canvas, "shift " + arrow, () -> canvas.pan(-dx * step(canvas), -dy * step(canvas)));
+        Keys.bind(canvas, "alt " + arrow, () -> canvas.nudge(dx, dy, false));
+        Keys.bind(canvas, "shift alt " + arrow, () -> canvas.nudge(dx, dy, true));
     }
 
     /** On to the next thing; with a drawing tool the aim. */
@@ -66,15 +61,5 @@ final class CanvasKeys {
 
     private static double step(Canvas canvas) {
         return canvas.view().px(STEP);
-    }
-
-    static void bind(JComponent canvas, String key, Runnable does) {
-        canvas.getInputMap().put(KeyStroke.getKeyStroke(key), key);
-        canvas.getActionMap().put(key, new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                does.run();
-            }
-        });
     }
 }

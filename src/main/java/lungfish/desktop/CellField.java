@@ -15,8 +15,6 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
 import javax.swing.UIManager;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 
 /** A field in a cell of a table. Where there are choices it opens them below itself, and typing narrows them down. */
 final class CellField extends JTextField {
@@ -68,7 +66,7 @@ final class CellField extends JTextField {
         });
         popup.setFocusable(false); // the keys stay with the field
         popup.add(new JScrollPane(list));
-        getDocument().addDocumentListener(new Narrowing());
+        Typing.on(this, this::narrow);
         offer(choices, before);
     }
 
@@ -146,23 +144,5 @@ final class CellField extends JTextField {
         setBorder(BorderFactory.createCompoundBorder(
                 BorderFactory.createLineBorder(edge, view.px(2)),
                 BorderFactory.createEmptyBorder(0, view.px(4), 0, view.px(4))));
-    }
-
-    /** Narrows the choices down as one types. */
-    private final class Narrowing implements DocumentListener {
-        @Override
-        public void insertUpdate(DocumentEvent event) {
-            narrow();
-        }
-
-        @Override
-        public void removeUpdate(DocumentEvent event) {
-            narrow();
-        }
-
-        @Override
-        public void changedUpdate(DocumentEvent event) {
-            narrow();
-        }
     }
 }

@@ -61,8 +61,8 @@ final class Center extends Sheet {
     void offer(Acts acts) {
         room.setComponentPopupMenu(Menus.onRoom(acts));
         rack.setComponentPopupMenu(Menus.onRack(acts));
-        CanvasKeys.bind(rack, "PAGE_UP", acts.the(PreviousRack.class)::act);
-        CanvasKeys.bind(rack, "PAGE_DOWN", acts.the(NextRack.class)::act);
+        Keys.bind(rack, "PAGE_UP", acts.the(PreviousRack.class)::act);
+        Keys.bind(rack, "PAGE_DOWN", acts.the(NextRack.class)::act);
     }
 
     /** The canvas that is shown. */

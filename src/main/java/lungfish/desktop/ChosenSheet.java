@@ -6,7 +6,6 @@ import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
@@ -71,23 +70,13 @@ final class ChosenSheet extends JPanel {
         for (Property property : all) {
             JComponent field = makes.of(property);
             first = first == null ? field : first;
-            fields.add(labelled(property.label(), field), "wmin 0, top");
+            fields.add(Line.over(view, property.label(), field), "wmin 0, top");
         }
         if (all.isEmpty()) {
             fields.add(Line.title(view, "Several things of different kinds are chosen: move, copy or delete them."));
         }
         fields.revalidate();
         fields.repaint();
-    }
-
-    private JPanel labelled(String name, JComponent field) {
-        JPanel both = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gap 0 " + view.px(2), "[grow, fill]"));
-        both.setOpaque(false);
-        JLabel label = Line.title(view, name);
-        label.setLabelFor(field);
-        both.add(label, "wmin 0");
-        both.add(field, "wmin 0");
-        return both;
     }
 
     private void tell(String said) {

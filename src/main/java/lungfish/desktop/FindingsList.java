@@ -1,17 +1,13 @@
 package lungfish.desktop;
 
-import java.awt.event.ActionEvent;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
-import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.function.Consumer;
-import javax.swing.AbstractAction;
 import javax.swing.DefaultListModel;
 import javax.swing.JList;
-import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import lungfish.plan.Plan;
 import lungfish.reason.Finding;
@@ -39,13 +35,7 @@ final class FindingsList extends JList<Finding> {
                 lead();
             }
         });
-        getInputMap().put(KeyStroke.getKeyStroke(KeyEvent.VK_ENTER, 0), "lead");
-        getActionMap().put("lead", new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                lead();
-            }
-        });
+        Keys.bind(this, "ENTER", this::lead);
         addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {

@@ -16,41 +16,26 @@ import lungfish.room.Point;
 import lungfish.room.Room;
 
 /** Fits valves, unions, gauges into the pipe; filters, silencers and the bleed onto a machine. */
-final class FittingTool extends Tool {
-    private final View view;
-    private final Gesture gesture;
+final class FittingTool extends PointingTool {
     private final FittingOptions options;
-    private Optional<Spot> at = Optional.empty();
 
     FittingTool(View view, FittingOptions options) {
-        super("Fitting", 'F', "Click on a pipe; filter, silencer and bleed: on a machine");
-        this.view = view;
-        this.gesture = new Gesture(view);
+        super(view, "Fitting", 'F', "Click on a pipe; filter, silencer and bleed: on a machine");
         this.options = options;
     }
 
     private Room room() {
-        return view.desk().room();
+        return view().desk().room();
     }
 
     private Optional<SnappedPoint> rest(Spot spot) {
-        return Resting.snap(view, Selection.NONE, spot.reachingPipe()).onPipe(new Point(spot.xM(), spot.yM(), 0));
-    }
-
-    @Override
-    void moved(Spot spot) {
-        at = Optional.of(spot);
-    }
-
-    @Override
-    void left() {
-        at = gesture.isGoingOn() ? at : Optional.empty();
+        return Resting.snap(view(), Selection.NONE, spot.reachingPipe()).onPipe(new Point(spot.xM(), spot.yM(), 0));
     }
 
     @Override
     void pressed(Spot spot, Optional<Hit> under) {
-        at = Optional.of(spot);
-        gesture.tryOut(attempt(spot));
+        super.pressed(spot, under);
+        gesture().tryOut(attempt(spot));
     }
 
     @Override
@@ -71,13 +56,8 @@ final class FittingTool extends Tool {
     }
 
     private static Blower.Fittings with(Blower.Fittings fitted, AccessoryClass one) {
-        boolean isFilter = one.kind() == AccessoryClass.Kind.INLET_FILTER;
-        return new Blower.Fittings(
-                isFilter ? Optional.of(one.id()) : fitted.inletFilter(),
-                isFilter ? fitted.silencer() : Optional.of(one.id()),
-                fitted.hoseM(),
-                fitted.portM(),
-                fitted.reliefPa());
+        Optional<String> id = Optional.of(one.id());
+        return one.kind() == AccessoryClass.Kind.INLET_FILTER ? fitted.withInletFilter(id) : fitted.withSilencer(id);
     }
 
     /** Machines are drawn larger than a mark. */
@@ -90,30 +70,12 @@ final class FittingTool extends Tool {
     }
 
     @Override
-    void released(Spot spot) {
-        if (gesture.isGoingOn()) {
-            gesture.keep();
-        }
-    }
-
-    @Override
-    boolean cancelled() {
-        boolean was = gesture.isGoingOn();
-        gesture.leave();
-        return was;
-    }
-
-    @Override
-    Sketch sketch() {
-        return at.map(this::sketch).orElse(Sketch.NOTHING);
-    }
-
-    private Sketch sketch(Spot spot) {
+    Sketch sketch(Spot spot) {
         Stream<Sketch.Stroke> there = options.chosen().inPipe().isPresent()
                 ? rest(spot).stream().flatMap(this::onPipe)
                 : machine(spot).flatMap(blower -> blower.siting().place()).stream()
                         .map(place -> new Sketch.Spot(place.xM(), place.yM()));
-        return new Sketch(there.toList(), gesture.note(spot));
+        return new Sketch(there.toList(), gesture().note(spot));
     }
 
     /** Where it would sit, and how far that is from the corners on both sides. */

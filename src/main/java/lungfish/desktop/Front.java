@@ -88,6 +88,16 @@ final class Front {
                 .orElse(Math.max(0, tank.waterDepthM() - above.si()));
     }
 
+    /** The same, so much deeper, but within the water of a tank that it is in or comes to. */
+    double depthM(Tank tank, OutletId id, Tank into, double deeperM) {
+        return Math.max(0, Math.min(into.waterDepthM(), depthM(tank, id) + deeperM));
+    }
+
+    /** Whether an outlet hangs in a tank. */
+    static boolean hangs(Tank tank, OutletId id) {
+        return tank.outlets().stream().anyMatch(outlet -> outlet.id().equals(id));
+    }
+
     /** How deep the devices of a rack hang, by what they are called; but for some. */
     Map<String, Double> depthsM(Rack rack, List<OutletId> but) {
         Map<String, Double> depths = new LinkedHashMap<>();

@@ -69,8 +69,7 @@ final class FrontNudge {
         rack.tanks().forEach(tank -> tank.outlets().stream()
                 .map(Outlet::id)
                 .filter(id -> chosen.has(Part.outlet(id)))
-                .forEach(
-                        id -> depths.put(id, Math.max(0, Math.min(tank.waterDepthM(), front.depthM(tank, id) + byM)))));
+                .forEach(id -> depths.put(id, front.depthM(tank, id, tank, byM))));
         return FrontMoves.depths(room(), depths);
     }
 
@@ -79,7 +78,7 @@ final class FrontNudge {
         List<OutletId> ids = chosen.ids(Part.Kind.OUTLET, OutletId::new);
         OutletId lead = ids.get(ids.size() - 1);
         Optional<TankId> to = rack.shelves().stream()
-                .filter(shelf -> shelf.tanks().stream().anyMatch(tank -> hangs(tank, lead)))
+                .filter(shelf -> shelf.tanks().stream().anyMatch(tank -> Front.hangs(tank, lead)))
                 .flatMap(shelf -> beside(shelf, lead, dx).stream())
                 .findFirst();
         return OutletEdits.carry(room(), ids, to.orElse(new TankId("")));
@@ -88,14 +87,10 @@ final class FrontNudge {
     private static Optional<TankId> beside(Shelf shelf, OutletId lead, int dx) {
         List<Tank> tanks = shelf.tanks();
         return tanks.stream()
-                .filter(tank -> hangs(tank, lead))
+                .filter(tank -> Front.hangs(tank, lead))
                 .map(tank -> tanks.get(Math.floorMod(tanks.indexOf(tank) + dx, tanks.size()))
                         .id())
                 .findFirst();
-    }
-
-    private static boolean hangs(Tank tank, OutletId id) {
-        return tank.outlets().stream().anyMatch(outlet -> outlet.id().equals(id));
     }
 
     private Attempt shelf(double downM) {

@@ -10,7 +10,6 @@ import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
-import javax.swing.ScrollPaneConstants;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
 import lungfish.edit.BadCell;
@@ -75,15 +74,6 @@ final class ImportSheet extends SideSheet {
         view.follow(this, this::tell);
     }
 
-    private static JScrollPane scrolling(java.awt.Component inside) {
-        JScrollPane pane = new JScrollPane(
-                inside,
-                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
-                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_AS_NEEDED);
-        pane.getVerticalScrollBar().setUnitIncrement(24);
-        return pane;
-    }
-
     /** As wide as it can be without hiding the room. */
     @Override
     int widthPx() {
@@ -115,8 +105,8 @@ final class ImportSheet extends SideSheet {
                 "insets 0, fillx, wrap 2, gap " + view().px(8) + " " + view().px(4),
                 "[grow, fill, sg][grow, fill, sg]"));
         how.setOpaque(false);
-        how.add(labelled("Cells are parted by", separator), "wmin 0");
-        how.add(labelled("Decimals come after", decimals), "wmin 0");
+        how.add(Line.over(view(), "Cells are parted by", separator), "wmin 0");
+        how.add(Line.over(view(), "Decimals come after", decimals), "wmin 0");
         how.add(headed, "spanx 2");
         headed.setName("headed");
         headed.setOpaque(false);
@@ -124,16 +114,6 @@ final class ImportSheet extends SideSheet {
         decimals.addActionListener(event -> decimals.chosen().ifPresent(mark -> change(draft -> draft.with(mark))));
         headed.addActionListener(event -> change(draft -> draft.headed(headed.isSelected())));
         return how;
-    }
-
-    private JPanel labelled(String name, Choice<?> field) {
-        JPanel both = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gap 0 2", "[grow, fill]"));
-        both.setOpaque(false);
-        Line label = Line.title(view(), name);
-        label.setLabelFor(field);
-        both.add(label, "wmin 0");
-        both.add(field, "wmin 0");
-        return both;
     }
 
     private void change(UnaryOperator<TankDraft> change) {

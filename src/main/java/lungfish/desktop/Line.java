@@ -7,10 +7,13 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.Optional;
 import java.util.function.Function;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JPanel;
 import javax.swing.plaf.basic.BasicGraphicsUtils;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
+import net.miginfocom.swing.MigLayout;
 
 /** One line of text in a role of the type and of the palette. It follows every change of either. */
 final class Line extends JLabel {
@@ -32,6 +35,17 @@ final class Line extends JLabel {
         Line line = new Line(view, Type::label, Palette::softInk);
         line.setText(text);
         return line;
+    }
+
+    /** A field with its title over it, by which it is also known to a screen reader. */
+    static JPanel over(View view, String title, JComponent field) {
+        JPanel both = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gap 0 " + view.px(2), "[grow, fill]"));
+        both.setOpaque(false);
+        Line label = title(view, title);
+        label.setLabelFor(field);
+        both.add(label, "wmin 0");
+        both.add(field, "wmin 0");
+        return both;
     }
 
     static Line reason(View view) {

@@ -31,7 +31,7 @@ final class OutletDragging {
     Optional<Dragging.Dragged> dragged(Rack rack, Selection moving, Part held, Spot from, Spot to) {
         OutletId id = new OutletId(held.id());
         List<OutletId> ids = moving.ids(Part.Kind.OUTLET, OutletId::new);
-        return Front.standing(rack, each -> hangs(each.tank(), id)).map(home -> {
+        return Front.standing(rack, each -> Front.hangs(each.tank(), id)).map(home -> {
             Front.Standing over = Front.standing(rack, each -> each.holds(to)).orElse(home);
             double fromM = front.depthM(home.tank(), id);
             boolean stays = over.tank().id().equals(home.tank().id());
@@ -74,10 +74,6 @@ final class OutletDragging {
         return view.shown().sparePa(outlet);
     }
 
-    private static boolean hangs(Tank tank, OutletId id) {
-        return tank.outlets().stream().anyMatch(outlet -> outlet.id().equals(id));
-    }
-
     private static double xM(Tank tank, OutletId id) {
         List<OutletId> all = tank.outlets().stream().map(Outlet::id).toList();
         return tank.xM() + tank.outside().lengthM() * (all.indexOf(id) + 1.0) / (all.size() + 1.0);
@@ -89,8 +85,7 @@ final class OutletDragging {
         rack.tanks().forEach(tank -> tank.outlets().stream()
                 .map(Outlet::id)
                 .filter(ids::contains)
-                .forEach(id ->
-                        depths.put(id, Math.max(0, Math.min(into.waterDepthM(), front.depthM(tank, id) + deeperM)))));
+                .forEach(id -> depths.put(id, front.depthM(tank, id, into, deeperM))));
         return depths;
     }
 }

@@ -9,15 +9,9 @@ import lungfish.edit.Attempt;
 import lungfish.quantity.Dimension;
 
 /** A tool that puts something down: shown where it would rest while the pointer moves, tried while the button is down. */
-abstract class PlacingTool extends Tool {
-    private final View view;
-    private final Gesture gesture;
-    private Optional<Spot> at = Optional.empty();
-
+abstract class PlacingTool extends PointingTool {
     PlacingTool(View view, String name, char key, String hint) {
-        super(name, key, hint);
-        this.view = view;
-        this.gesture = new Gesture(view);
+        super(view, name, key, hint);
     }
 
     /**
@@ -34,37 +28,21 @@ abstract class PlacingTool extends Tool {
     /** What Enter does: puts it where it suits what is chosen. */
     abstract Attempt placed();
 
-    final View view() {
-        return view;
-    }
-
-    @Override
-    void moved(Spot spot) {
-        at = Optional.of(spot);
-    }
-
-    @Override
-    void left() {
-        at = gesture.isGoingOn() ? at : Optional.empty();
-    }
-
     @Override
     void pressed(Spot spot, Optional<Hit> under) {
-        dragged(spot);
+        super.pressed(spot, under);
+        placing(spot).ifPresent(placing -> gesture().tryOut(placing.attempt()));
     }
 
     @Override
     void dragged(Spot spot) {
-        at = Optional.of(spot);
-        placing(spot).ifPresent(placing -> gesture.tryOut(placing.attempt()));
+        pressed(spot, Optional.empty());
     }
 
     @Override
     void released(Spot spot) {
-        at = Optional.empty(); // what was put down is seen there
-        if (gesture.isGoingOn()) {
-            gesture.keep();
-        }
+        forget(); // what was put down is seen there
+        super.released(spot);
     }
 
     @Override
@@ -74,35 +52,34 @@ abstract class PlacingTool extends Tool {
 
     @Override
     Optional<Point2D> next() {
-        return at.map(spot -> new Point2D.Double(spot.xM(), spot.yM()));
+        return at().map(spot -> new Point2D.Double(spot.xM(), spot.yM()));
     }
 
     @Override
     void finished() {
-        view.attempt((room, chosen) -> placed());
+        view().attempt((room, chosen) -> placed());
     }
 
     @Override
     boolean cancelled() {
-        boolean was = gesture.isGoingOn();
-        gesture.leave();
-        at = Optional.empty();
-        return was;
+        forget();
+        return super.cancelled();
     }
 
     @Override
-    Sketch sketch() {
-        return at.flatMap(spot -> placing(spot).map(placing -> new Sketch(placing.strokes(), note(spot, placing))))
+    Sketch sketch(Spot spot) {
+        return placing(spot)
+                .map(placing -> new Sketch(placing.strokes(), note(spot, placing)))
                 .orElse(Sketch.NOTHING);
     }
 
     private Optional<Sketch.Note> note(Spot spot, Placing placing) {
-        return gesture.isGoingOn()
-                ? gesture.note(spot, placing.says())
+        return gesture().isGoingOn()
+                ? gesture().note(spot, placing.says())
                 : placing.attempt()
                         .refused()
                         .map(refused ->
-                                new Sketch.Note(spot.xM(), spot.yM(), refused.sentence(view.quantities()), true))
+                                new Sketch.Note(spot.xM(), spot.yM(), refused.sentence(view().quantities()), true))
                         .or(() -> Optional.of(
                                 new Sketch.Note(spot.xM(), spot.yM(), String.join(" · ", placing.says()), false)));
     }

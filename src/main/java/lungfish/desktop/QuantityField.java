@@ -1,17 +1,14 @@
 package lungfish.desktop;
 
 import java.awt.Insets;
-import java.awt.event.ActionEvent;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import javax.swing.AbstractAction;
 import javax.swing.JButton;
 import javax.swing.JTextField;
-import javax.swing.KeyStroke;
 import lungfish.quantity.Dimension;
 import org.jspecify.annotations.Nullable;
 
@@ -85,13 +82,7 @@ final class QuantityField extends JTextField {
         keep.setMargin(new Insets(0, 4, 0, 4));
         keep.addActionListener(event -> keep());
         putClientProperty("JTextField.trailingComponent", keep);
-        getInputMap().put(KeyStroke.getKeyStroke("ctrl ENTER"), "keep");
-        getActionMap().put("keep", new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                keep();
-            }
-        });
+        Keys.bind(this, "ctrl ENTER", this::keep);
         view.follow(this, this::tell);
     }
 

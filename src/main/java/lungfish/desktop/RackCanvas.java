@@ -50,7 +50,7 @@ final class RackCanvas extends Canvas {
         this.back = back;
         this.figures = figures;
         setName("rack");
-        CanvasKeys.bind(this, "BACK_SPACE", back);
+        Keys.bind(this, "BACK_SPACE", back);
         speak();
         view.onChange(this::tell);
     }

@@ -1,11 +1,14 @@
 package lungfish.desktop;
 
+import java.awt.Component;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.LayoutManager;
 import java.awt.RenderingHints;
 import java.awt.geom.RoundRectangle2D;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.ScrollPaneConstants;
 import lungfish.drawing.Palette;
 
 /** A white sheet on the paper desk: round corners and a hairline. */
@@ -18,6 +21,16 @@ class Sheet extends JPanel {
         super(layout);
         this.view = view;
         setOpaque(false);
+    }
+
+    /** A pane that scrolls both ways, where what is in it needs that. */
+    static JScrollPane scrolling(Component inside) {
+        JScrollPane pane = new JScrollPane(
+                inside,
+                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
+                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_AS_NEEDED);
+        pane.getVerticalScrollBar().setUnitIncrement(24);
+        return pane;
     }
 
     @Override

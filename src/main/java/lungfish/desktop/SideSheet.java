@@ -1,11 +1,6 @@
 package lungfish.desktop;
 
-import java.awt.event.ActionEvent;
-import java.awt.event.KeyEvent;
-import javax.swing.AbstractAction;
 import javax.swing.JButton;
-import javax.swing.JComponent;
-import javax.swing.KeyStroke;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
 import net.miginfocom.swing.MigLayout;
@@ -33,14 +28,7 @@ abstract class SideSheet extends Sheet {
         back.setName("back");
         back.setToolTipText("Back to the panels (Esc)");
         back.addActionListener(event -> side.close());
-        getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
-                .put(KeyStroke.getKeyStroke(KeyEvent.VK_ESCAPE, 0), "back");
-        getActionMap().put("back", new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                side.close();
-            }
-        });
+        Keys.bindWithin(this, "ESCAPE", side::close);
     }
 
     final View view() {

@@ -1,15 +1,12 @@
 package lungfish.desktop;
 
-import java.awt.event.ActionEvent;
 import java.util.Optional;
-import javax.swing.AbstractAction;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.KeyStroke;
 import javax.swing.ScrollPaneConstants;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
@@ -67,13 +64,7 @@ final class TableTray extends JPanel {
         list.setName("bad-cells");
         list.getAccessibleContext().setAccessibleName("Cells that cannot be taken");
         list.setVisibleRowCount(SHOWN_ROWS);
-        list.getInputMap().put(KeyStroke.getKeyStroke("ESCAPE"), "leave");
-        list.getActionMap().put("leave", new AbstractAction() {
-            @Override
-            public void actionPerformed(ActionEvent event) {
-                table.edits().leave();
-            }
-        });
+        Keys.bind(list, "ESCAPE", () -> table.edits().leave());
     }
 
     private void tell() {

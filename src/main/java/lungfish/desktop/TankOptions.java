@@ -9,6 +9,7 @@ import javax.swing.JPanel;
 import lungfish.catalogue.Catalogue;
 import lungfish.catalogue.DeviceClass;
 import lungfish.catalogue.TankSize;
+import lungfish.edit.TankEdits;
 import lungfish.quantity.Dimension;
 import lungfish.quantity.DisplayUnits;
 import lungfish.room.Tank;
@@ -16,9 +17,6 @@ import net.miginfocom.swing.MigLayout;
 
 /** Of what size the tank is that is put down next, and what is in it: a common size, or one's own. */
 final class TankOptions extends JPanel {
-    /** From the rim to the water of a tank of one's own size: as in most common sizes, no source. */
-    private static final double RIM_M = 0.04;
-
     private final transient View view;
     private final transient Catalogue catalogue;
     private final Choice<Optional<TankSize>> size = new Choice<>("Tank size");
@@ -86,12 +84,11 @@ final class TankOptions extends JPanel {
     }
 
     Tank.Size outside() {
-        return common().map(one -> new Tank.Size(one.lengthM(), one.widthM(), one.heightM()))
-                .orElseGet(() -> new Tank.Size(lengthM, widthM, heightM));
+        return common().map(TankEdits::outside).orElseGet(() -> new Tank.Size(lengthM, widthM, heightM));
     }
 
     double waterDepthM() {
-        return common().map(TankSize::waterDepthM).orElseGet(() -> Math.max(heightM / 2, heightM - RIM_M));
+        return common().map(TankSize::waterDepthM).orElseGet(() -> TankEdits.usualWaterM(heightM));
     }
 
     Optional<String> device() {

@@ -46,8 +46,8 @@ final class TankProperties {
                 PropertyFields.orNothing(catalogue.tankSizes().stream()),
                 size -> size.map(TankSize::name).orElse("own size"),
                 said(this::common),
-                (room, size) -> TankEdits.resize(
-                        room, ids, size.map(TankProperties::outside).orElseGet(() -> first(room)
+                (room, size) ->
+                        TankEdits.resize(room, ids, size.map(TankEdits::outside).orElseGet(() -> first(room)
                                 .outside()))));
         all.add(new Property.OneOf<>(
                 "Vessel",
@@ -125,14 +125,10 @@ final class TankProperties {
                 });
     }
 
-    private static Tank.Size outside(TankSize size) {
-        return new Tank.Size(size.lengthM(), size.widthM(), size.heightM());
-    }
-
     /** The common size that a tank has, if it has one. */
     private Optional<TankSize> common(Tank tank) {
         return catalogue.tankSizes().stream()
-                .filter(size -> outside(size).equals(tank.outside()))
+                .filter(size -> TankEdits.outside(size).equals(tank.outside()))
                 .findFirst();
     }
 

@@ -24,7 +24,7 @@ final class TypedLength extends JTextField {
         getAccessibleContext().setAccessibleName("Length of what is drawn");
         putClientProperty("JTextField.selectAllOnFocusPolicy", "never"); // the first figure is typed already
         setVisible(false);
-        CanvasKeys.bind(this, "ESCAPE", this::leave);
+        Keys.bind(this, "ESCAPE", this::leave);
         addActionListener(event -> take());
         addFocusListener(new FocusAdapter() {
             @Override

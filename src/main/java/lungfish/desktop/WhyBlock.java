@@ -1,6 +1,5 @@
 package lungfish.desktop;
 
-import java.util.Locale;
 import javax.swing.JPanel;
 import javax.swing.JSeparator;
 import lungfish.drawing.Palette;
@@ -44,7 +43,7 @@ final class WhyBlock extends JPanel {
         Line headline = new Line(view, Type::headline, Palette::ink);
         headline.setText(headline());
         add(headline, "spanx 2, growx");
-        wide(capital(why.figure()));
+        wide(Sentences.capital(why.figure()));
     }
 
     private void terms() {
@@ -121,9 +120,5 @@ final class WhyBlock extends JPanel {
 
     private String show(double si, Dimension dimension) {
         return view.quantities().show(si, dimension);
-    }
-
-    private static String capital(String text) {
-        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 }

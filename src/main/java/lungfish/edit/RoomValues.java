@@ -11,6 +11,7 @@ import lungfish.quantity.Dimension;
 import lungfish.reason.Assumable;
 import lungfish.room.Backup;
 import lungfish.room.Climate;
+import lungfish.room.Room;
 import lungfish.room.Supply;
 import lungfish.room.Wishes;
 
@@ -19,17 +20,23 @@ public final class RoomValues {
     static final Limits AIR_K = Limits.from(200, 400);
     private static final double OLDEST_S = 1e10;
 
-    static final OwnValue TEMPERATURE =
-            climate("Room temperature", Dimension.TEMPERATURE, AIR_K, Climate::temperatureK, Climate::withTemperatureK);
+    private static final Holder<Climate> CLIMATE = new Holder<>(Room::climate, Room::withClimate);
+    private static final Holder<Supply> SUPPLY = new Holder<>(Room::supply, Room::withSupply);
+    private static final Holder<Wishes> WISHES = new Holder<>(Room::wishes, Room::withWishes);
+    private static final Holder<Backup.Inverter> INVERTER =
+            new Holder<>(room -> room.backup().inverter().orElse(Backup.Inverter.UNKNOWN), RoomValues::withInverter);
+
+    static final OwnValue TEMPERATURE = CLIMATE.value(
+            "Room temperature", Dimension.TEMPERATURE, AIR_K, Climate::temperatureK, Climate::withTemperatureK);
     static final OwnValue HUMIDITY =
-            climate("Relative humidity", Dimension.SHARE, Limits.SHARE, Climate::humidity, Climate::withHumidity);
-    static final OwnValue ALTITUDE = climate(
+            CLIMATE.value("Relative humidity", Dimension.SHARE, Limits.SHARE, Climate::humidity, Climate::withHumidity);
+    static final OwnValue ALTITUDE = CLIMATE.value(
             "Altitude above the sea",
             Dimension.ALTITUDE,
             Limits.from(-500, 9000),
             Climate::altitudeM,
             Climate::withAltitudeM);
-    public static final OwnValue COLDEST_PIPE = climate(
+    public static final OwnValue COLDEST_PIPE = CLIMATE.value(
             "Coldest place on the pipe",
             Dimension.TEMPERATURE,
             AIR_K,
@@ -41,41 +48,41 @@ public final class RoomValues {
             Limits.SHARE,
             room -> room.shell().absorption(),
             (room, si) -> room.withShell(room.shell().absorbing(si)));
-    static final OwnValue VOLTAGE =
-            supply("Mains voltage", Dimension.VOLTAGE, Limits.above(0, 1000), Supply::voltageV, Supply::withVoltageV);
-    static final OwnValue FREQUENCY = supply(
+    static final OwnValue VOLTAGE = SUPPLY.value(
+            "Mains voltage", Dimension.VOLTAGE, Limits.above(0, 1000), Supply::voltageV, Supply::withVoltageV);
+    static final OwnValue FREQUENCY = SUPPLY.value(
             "Mains frequency", Dimension.FREQUENCY, Limits.above(0, 400), Supply::frequencyHz, Supply::withFrequencyHz);
-    static final OwnValue ENERGY_PRICE = supply(
+    static final OwnValue ENERGY_PRICE = SUPPLY.value(
             "Price of a kWh", Dimension.ENERGY_PRICE, Limits.from(0, 1), Supply::pricePerJ, Supply::withPricePerJ);
-    static final OwnValue GROWTH_RESERVE = wish(
+    static final OwnValue GROWTH_RESERVE = WISHES.value(
             "Air in reserve for growth",
             Dimension.SHARE,
             Limits.from(0, 10),
             Wishes::growthReserve,
             Wishes::withGrowthReserve);
-    static final OwnValue INDEX_SPARE = wish(
+    static final OwnValue INDEX_SPARE = WISHES.value(
             "Spare pressure at the worst outlet",
             Dimension.PRESSURE,
             Limits.from(0, 1e5),
             Wishes::indexSparePa,
             Wishes::withIndexSparePa);
-    static final OwnValue LOUDEST = wish(
+    static final OwnValue LOUDEST = WISHES.value(
             "Loudest that you will bear",
             Dimension.SOUND_LEVEL,
             Limits.from(0, 200),
             Wishes::loudestDba,
             Wishes::withLoudestDba);
-    static final OwnValue RUNTIME = wish(
+    static final OwnValue RUNTIME = WISHES.value(
             "Time on battery", Dimension.DURATION, Limits.above(0, OLDEST_S), Wishes::runtimeS, Wishes::withRuntimeS);
     static final OwnValue JAR =
-            wish("Jar to measure with", Dimension.VOLUME, Limits.above(0, 1), Wishes::jarM3, Wishes::withJarM3);
-    static final OwnValue INVERTER_EFFICIENCY = inverter(
+            WISHES.value("Jar to measure with", Dimension.VOLUME, Limits.above(0, 1), Wishes::jarM3, Wishes::withJarM3);
+    static final OwnValue INVERTER_EFFICIENCY = INVERTER.value(
             "Efficiency of the inverter",
             Dimension.SHARE,
             Limits.above(0, 1),
             Backup.Inverter::efficiency,
             Backup.Inverter::withEfficiency);
-    static final OwnValue INVERTER_IDLE = inverter(
+    static final OwnValue INVERTER_IDLE = INVERTER.value(
             "Idle draw of the inverter",
             Dimension.POWER,
             Limits.from(0, 1e6),
@@ -101,64 +108,26 @@ public final class RoomValues {
 
     private RoomValues() {}
 
-    private static OwnValue climate(
-            String label,
-            Dimension dimension,
-            Limits limits,
-            Function<Climate, OptionalDouble> now,
-            BiFunction<Climate, OptionalDouble, Climate> with) {
-        return within(
-                label,
-                dimension,
-                limits,
-                room -> now.apply(room.climate()),
-                (room, si) -> room.withClimate(with.apply(room.climate(), si)));
-    }
-
-    private static OwnValue supply(
-            String label,
-            Dimension dimension,
-            Limits limits,
-            Function<Supply, OptionalDouble> now,
-            BiFunction<Supply, OptionalDouble, Supply> with) {
-        return within(
-                label,
-                dimension,
-                limits,
-                room -> now.apply(room.supply()),
-                (room, si) -> room.withSupply(with.apply(room.supply(), si)));
-    }
-
-    private static OwnValue wish(
-            String label,
-            Dimension dimension,
-            Limits limits,
-            Function<Wishes, OptionalDouble> now,
-            BiFunction<Wishes, OptionalDouble, Wishes> with) {
-        return within(
-                label,
-                dimension,
-                limits,
-                room -> now.apply(room.wishes()),
-                (room, si) -> room.withWishes(with.apply(room.wishes(), si)));
-    }
-
     /** An inverter of which nothing is said any more is none. */
-    private static OwnValue inverter(
-            String label,
-            Dimension dimension,
-            Limits limits,
-            Function<Backup.Inverter, OptionalDouble> now,
-            BiFunction<Backup.Inverter, OptionalDouble, Backup.Inverter> with) {
-        return within(
-                label,
-                dimension,
-                limits,
-                room -> room.backup().inverter().map(now).orElse(OptionalDouble.empty()),
-                (room, si) -> {
-                    Backup.Inverter said = with.apply(room.backup().inverter().orElse(Backup.Inverter.UNKNOWN), si);
-                    return room.withBackup(room.backup()
-                            .withInverter(Optional.of(said).filter(each -> !each.equals(Backup.Inverter.UNKNOWN))));
-                });
+    private static Room withInverter(Room room, Backup.Inverter said) {
+        Optional<Backup.Inverter> inverter = Optional.of(said).filter(each -> !each.equals(Backup.Inverter.UNKNOWN));
+        return room.withBackup(room.backup().withInverter(inverter));
+    }
+
+    /** A part of what the room says, that holds such numbers. */
+    private record Holder<P>(Function<Room, P> now, BiFunction<Room, P, Room> with) {
+        OwnValue value(
+                String label,
+                Dimension dimension,
+                Limits limits,
+                Function<P, OptionalDouble> number,
+                BiFunction<P, OptionalDouble, P> saying) {
+            return within(
+                    label,
+                    dimension,
+                    limits,
+                    now.andThen(number),
+                    (room, si) -> with.apply(room, saying.apply(now.apply(room), si)));
+        }
     }
 }

@@ -18,12 +18,24 @@ import lungfish.room.TankId;
 
 /** Edits of tanks: where they stand, their sizes and their water. What lives in them: {@link ContentEdits}. */
 public final class TankEdits {
+    /** Of the height of a tank, above its water: common practice, no source. */
+    private static final double RIM_SHARE = 0.1;
+
     private TankEdits() {}
 
     /** A tank of a common size in the first gap of a shelf; with one device where one is named. */
     public static Attempt add(Room room, ShelfId shelf, TankSize size, Optional<String> device) {
-        Tank.Size outside = new Tank.Size(size.lengthM(), size.widthM(), size.heightM());
-        return add(room, shelf, outside, size.waterDepthM(), device);
+        return add(room, shelf, outside(size), size.waterDepthM(), device);
+    }
+
+    /** The outside of a tank of a common size. */
+    public static Tank.Size outside(TankSize size) {
+        return new Tank.Size(size.lengthM(), size.widthM(), size.heightM());
+    }
+
+    /** How deep the water usually is in a tank of this height, m, where nothing else is said. */
+    public static double usualWaterM(double heightM) {
+        return Metres.clean(heightM * (1 - RIM_SHARE));
     }
 
     /** A tank of any size in the first gap of a shelf, filled to a depth, m; with one device where one is named. */

@@ -14,13 +14,7 @@ final class TankMaker {
     private TankMaker() {}
 
     static Tank tank(TankId id, String name, double xM, TankSize size, List<Outlet> outlets) {
-        return tank(
-                id,
-                name,
-                xM,
-                new Tank.Size(size.lengthM(), size.widthM(), size.heightM()),
-                size.waterDepthM(),
-                outlets);
+        return tank(id, name, xM, TankEdits.outside(size), size.waterDepthM(), outlets);
     }
 
     static Tank tank(TankId id, String name, double xM, Tank.Size outside, double waterDepthM, List<Outlet> outlets) {

@@ -19,9 +19,6 @@ final class TankRow {
 
     private static final int MOST_SHELVES = 20;
 
-    /** Below the rim, where the list does not say how deep the water is: common practice, no source. */
-    private static final double RIM_SHARE = 0.1;
-
     private final TankList list;
     private final TankList.Row row;
     private final Map<Integer, TankProperty> mapping;
@@ -101,9 +98,7 @@ final class TankRow {
     /** A size in one cell, and how deep the water usually is in it. */
     private record Filled(Tank.Size outside, OptionalDouble waterM) {
         static Filled of(TankSize size) {
-            return new Filled(
-                    new Tank.Size(size.lengthM(), size.widthM(), size.heightM()),
-                    OptionalDouble.of(size.waterDepthM()));
+            return new Filled(TankEdits.outside(size), OptionalDouble.of(size.waterDepthM()));
         }
     }
 
@@ -149,7 +144,7 @@ final class TankRow {
             OptionalDouble usual = common.map(Filled::waterM)
                     .filter(OptionalDouble::isPresent)
                     .orElseGet(() -> heightM.isPresent()
-                            ? OptionalDouble.of(Metres.clean(heightM.getAsDouble() * (1 - RIM_SHARE)))
+                            ? OptionalDouble.of(TankEdits.usualWaterM(heightM.getAsDouble()))
                             : heightM);
             return heightM.isPresent() && usual.orElse(0) > heightM.getAsDouble() ? heightM : usual;
         }

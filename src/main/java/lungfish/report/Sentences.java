@@ -92,8 +92,12 @@ public final class Sentences {
     }
 
     private static String filled(String template, Map<String, String> fillings) {
-        String sentence = fill(template, fillings);
-        return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
+        return capital(fill(template, fillings));
+    }
+
+    /** Fit to begin a sentence. */
+    public static String capital(String text) {
+        return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     /** A place that nothing fills stays as it is: an error of ours, which the tests look for. */

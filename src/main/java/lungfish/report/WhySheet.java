@@ -16,7 +16,7 @@ public final class WhySheet {
 
     /** Adds one sheet to a page. */
     public void write(Why why, Page page) {
-        page.heading("Why " + quantities.show(why.totalSi(), why.dimension()) + "? " + capital(why.figure()));
+        page.heading("Why " + quantities.show(why.totalSi(), why.dimension()) + "? " + Sentences.capital(why.figure()));
         page.table(terms(why));
         if (!why.inputs().isEmpty()) {
             page.table(inputs(why));
@@ -45,9 +45,5 @@ public final class WhySheet {
 
     private String show(double si, Dimension dimension) {
         return quantities.show(si, dimension);
-    }
-
-    private static String capital(String text) {
-        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 }

@@ -73,6 +73,21 @@ public record Blower(
         public Fittings withHoseM(OptionalDouble that) {
             return new Fittings(inletFilter, silencer, that, portM, reliefPa);
         }
+
+        /** The same, drawing its air through this class of the catalogue; empty: none known. */
+        public Fittings withInletFilter(Optional<String> that) {
+            return new Fittings(that, silencer, hoseM, portM, reliefPa);
+        }
+
+        /** The same, quieted by this class of the catalogue; empty: none known. */
+        public Fittings withSilencer(Optional<String> that) {
+            return new Fittings(inletFilter, that, hoseM, portM, reliefPa);
+        }
+
+        /** The same, with a relief valve that opens at this, Pa gauge; empty: none known. */
+        public Fittings withReliefPa(OptionalDouble that) {
+            return new Fittings(inletFilter, silencer, hoseM, portM, that);
+        }
     }
 
     /** What happens to the air that the outlets do not take. */

@@ -64,23 +64,7 @@ public record Room(
 
     /** The same room under another name. */
     public Room withName(String that) {
-        return new Room(
-                that,
-                notes,
-                displayUnits,
-                shell,
-                climate,
-                supply,
-                wishes,
-                listener,
-                circuits,
-                racks,
-                runs,
-                gangs,
-                blowers,
-                backup,
-                stirrers,
-                ownClasses);
+        return said(that, supply, wishes, backup);
     }
 
     /** The same room in other air. */
@@ -90,65 +74,17 @@ public record Room(
 
     /** The same room on other mains. */
     public Room withSupply(Supply that) {
-        return new Room(
-                name,
-                notes,
-                displayUnits,
-                shell,
-                climate,
-                that,
-                wishes,
-                listener,
-                circuits,
-                racks,
-                runs,
-                gangs,
-                blowers,
-                backup,
-                stirrers,
-                ownClasses);
+        return said(name, that, wishes, backup);
     }
 
     /** The same room, of which this is wished. */
     public Room withWishes(Wishes that) {
-        return new Room(
-                name,
-                notes,
-                displayUnits,
-                shell,
-                climate,
-                supply,
-                that,
-                listener,
-                circuits,
-                racks,
-                runs,
-                gangs,
-                blowers,
-                backup,
-                stirrers,
-                ownClasses);
+        return said(name, supply, that, backup);
     }
 
     /** The same room, kept going by this. */
     public Room withBackup(Backup that) {
-        return new Room(
-                name,
-                notes,
-                displayUnits,
-                shell,
-                climate,
-                supply,
-                wishes,
-                listener,
-                circuits,
-                racks,
-                runs,
-                gangs,
-                blowers,
-                that,
-                stirrers,
-                ownClasses);
+        return said(name, supply, wishes, that);
     }
 
     /** The same room within other walls. */
@@ -189,6 +125,26 @@ public record Room(
     /** The same room with these stirrers for all of its own. */
     public Room withStirrers(List<Stirrer> those) {
         return furnished(racks, runs, gangs, blowers, those);
+    }
+
+    private Room said(String called, Supply mains, Wishes wished, Backup kept) {
+        return new Room(
+                called,
+                notes,
+                displayUnits,
+                shell,
+                climate,
+                mains,
+                wished,
+                listener,
+                circuits,
+                racks,
+                runs,
+                gangs,
+                blowers,
+                kept,
+                stirrers,
+                ownClasses);
     }
 
     private Room surrounded(DisplayUnits units, Shell walls, Climate air, Optional<Listener> ear) {

@@ -29,9 +29,4 @@ public record Supply(
     public Supply withPricePerJ(OptionalDouble that) {
         return new Supply(voltageV, frequencyHz, that, currency);
     }
-
-    /** The same mains, paid in this; empty: no label. */
-    public Supply withCurrency(Optional<String> that) {
-        return new Supply(voltageV, frequencyHz, pricePerJ, that);
-    }
 }

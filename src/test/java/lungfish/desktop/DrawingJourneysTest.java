@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Point;
 import java.awt.geom.Point2D;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.function.Supplier;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -17,35 +16,17 @@ import lungfish.plan.Plan;
 import lungfish.room.Blower;
 import lungfish.room.Room;
 import lungfish.room.Run;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Rooms drawn in the real window, with the mouse and the keys of the display. Places are in metres of the room. */
 @NeedsDisplay(NeedsDisplay.For.HANDS)
-final class DrawingJourneysTest {
-    @TempDir
-    private Path folder;
-
-    private Person person;
-
-    @BeforeEach
-    void start() {
-        person = new Person(folder, Optional.empty());
-    }
-
-    @AfterEach
-    void leave() {
-        person.close();
-    }
-
+final class DrawingJourneysTest extends Journey {
     private RoomCanvas canvas() {
-        return person.pane().center().room();
+        return pane().center().room();
     }
 
     private Room room() {
-        return person.pane().view().desk().room();
+        return pane().view().desk().room();
     }
 
     /** Asked on the event thread, whenever the pointer goes there: the drawing may have been laid out anew. */
@@ -79,13 +60,13 @@ final class DrawingJourneysTest {
 
     /** The line under a headline. Asked on the event thread. */
     private String reasonNow(Subject subject) {
-        return Parts.find(person.pane(), JButton.class, subject.name())
+        return Parts.find(pane(), JButton.class, subject.name())
                 .map(panel -> panel.getAccessibleContext().getAccessibleDescription())
                 .orElse("");
     }
 
     private void untilPlanned() {
-        person.until("a plan of it", () -> person.pane().view().desk().isCurrent());
+        person.until("a plan of it", () -> pane().view().desk().isCurrent());
     }
 
     private void type(String field, String value) {
@@ -159,14 +140,10 @@ final class DrawingJourneysTest {
         person.until("the choice", () -> room().blowers(Blower.Role.PLANNED).stream()
                 .allMatch(blower -> blower.machine().isPresent()));
         person.press("ESCAPE");
-        person.until("the panels again", () -> !person.pane().side().isSheetOpen());
+        person.until("the panels again", () -> !pane().side().isSheetOpen());
         untilPlanned();
-        int more = person.see(() -> person.pane()
-                .view()
-                .plan()
-                .flatMap(Plan::headroom)
-                .orElseThrow()
-                .outlets());
+        int more = person.see(
+                () -> pane().view().plan().flatMap(Plan::headroom).orElseThrow().outlets());
         assertThat(headline(Subject.HEADROOM)).startsWith(more + " more outlet");
         Path file = folder.resolve("drawn.room.json");
         person.saveAs(file);

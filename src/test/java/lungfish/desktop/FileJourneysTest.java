@@ -18,33 +18,11 @@ import lungfish.NeedsDisplay;
 import lungfish.edit.BlowerEdits;
 import lungfish.quantity.DisplayUnits;
 import lungfish.roomfile.DemoRooms;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Journeys of files through the real window, its dialogs and the keys of the display. */
 @NeedsDisplay(NeedsDisplay.For.HANDS)
-final class FileJourneysTest {
-    @TempDir
-    private Path folder;
-
-    private Person person;
-
-    @BeforeEach
-    void start() {
-        person = new Person(folder, Optional.empty());
-    }
-
-    @AfterEach
-    void leave() {
-        person.close();
-    }
-
-    private WindowPane pane() {
-        return person.pane();
-    }
-
+final class FileJourneysTest extends Journey {
     private String roomName() {
         return pane().view().desk().room().name();
     }

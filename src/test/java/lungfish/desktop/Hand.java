@@ -1,6 +1,5 @@
 package lungfish.desktop;
 
-import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Point2D;
@@ -61,6 +60,6 @@ final class Hand {
     }
 
     void key(String key) {
-        canvas.getActionMap().get(key).actionPerformed(new ActionEvent(canvas, 0, key));
+        Parts.press(canvas, key);
     }
 }

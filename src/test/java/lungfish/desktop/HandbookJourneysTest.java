@@ -7,7 +7,6 @@ import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JList;
@@ -17,33 +16,11 @@ import lungfish.headroom.Headroom;
 import lungfish.plan.Plan;
 import lungfish.reason.PartId;
 import lungfish.room.Rack;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The journeys of the handbook, gone as they are told. */
 @NeedsDisplay(NeedsDisplay.For.HANDS)
-final class HandbookJourneysTest {
-    @TempDir
-    private Path folder;
-
-    private Person person;
-
-    @BeforeEach
-    void start() {
-        person = new Person(folder, Optional.empty());
-    }
-
-    @AfterEach
-    void leave() {
-        person.close();
-    }
-
-    private WindowPane pane() {
-        return person.pane();
-    }
-
+final class HandbookJourneysTest extends Journey {
     private void untilPlanned() {
         person.until("the plan of the room", () -> pane().view().desk().isCurrent());
     }

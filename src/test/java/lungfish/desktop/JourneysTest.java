@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.awt.Point;
 import java.awt.Rectangle;
-import java.nio.file.Path;
 import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
@@ -18,33 +17,11 @@ import lungfish.plan.Duty;
 import lungfish.reason.Finding;
 import lungfish.reason.PartId;
 import lungfish.room.Blower;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Journeys through the real window, with the mouse and the keys of the display. */
 @NeedsDisplay(NeedsDisplay.For.HANDS)
-final class JourneysTest {
-    @TempDir
-    private Path folder;
-
-    private Person person;
-
-    @BeforeEach
-    void start() {
-        person = new Person(folder, Optional.empty());
-    }
-
-    @AfterEach
-    void leave() {
-        person.close();
-    }
-
-    private WindowPane pane() {
-        return person.pane();
-    }
-
+final class JourneysTest extends Journey {
     private String headline(Subject subject) {
         JButton panel = person.part(JButton.class, subject.name());
         return person.see(panel::getText);

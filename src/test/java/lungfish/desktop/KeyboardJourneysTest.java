@@ -6,7 +6,6 @@ import java.awt.Component;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.awt.image.DataBufferInt;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,30 +16,12 @@ import javax.swing.DefaultButtonModel;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import lungfish.NeedsDisplay;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Facts about the window for someone who has no mouse. */
 @NeedsDisplay(NeedsDisplay.For.HANDS)
-final class KeyboardJourneysTest {
+final class KeyboardJourneysTest extends Journey {
     private static final int MOST_STEPS = 60;
-
-    @TempDir
-    private Path folder;
-
-    private Person person;
-
-    @BeforeEach
-    void start() {
-        person = new Person(folder, Optional.empty());
-    }
-
-    @AfterEach
-    void leave() {
-        person.close();
-    }
 
     private Component owner() {
         return person.see(() -> Optional.ofNullable(Person.owner()).orElseThrow());
@@ -67,7 +48,7 @@ final class KeyboardJourneysTest {
 
     /** Of a group of choices Tab leads to the one that is taken; arrows lead on from there. */
     private List<Component> controls() {
-        return person.see(() -> Parts.all(person.pane())
+        return person.see(() -> Parts.all(pane())
                 .filter(part -> part instanceof AbstractButton button && isForTab(button))
                 .toList());
     }
@@ -97,7 +78,7 @@ final class KeyboardJourneysTest {
     @Test
     void everyButtonOfASheetIsReachedToo() {
         person.act(SetConditions.class);
-        person.until("the sheet", () -> person.pane().side().isSheetOpen());
+        person.until("the sheet", () -> pane().side().isSheetOpen());
         assertThat(names(round("TAB"))).containsAll(names(controls()));
     }
 

@@ -3,15 +3,12 @@ package lungfish.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.awt.event.ActionEvent;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.Action;
 import javax.swing.JButton;
 import javax.swing.JList;
 import javax.swing.JTextField;
-import javax.swing.KeyStroke;
 import lungfish.drawing.Shown;
 import lungfish.edit.Part;
 import lungfish.edit.Selection;
@@ -56,10 +53,7 @@ final class OutletsTableTest {
     /** What the key does in the table, or in the field that is open in it. */
     private void press(String key) {
         Optional<CellField> field = table.input().field();
-        javax.swing.JComponent target = field.isPresent() ? field.get() : table;
-        Object name = target.getInputMap().get(KeyStroke.getKeyStroke(key));
-        Action action = target.getActionMap().get(name);
-        action.actionPerformed(new ActionEvent(target, ActionEvent.ACTION_PERFORMED, ""));
+        Parts.press(field.isPresent() ? field.get() : table, key);
     }
 
     private void type(String text) {

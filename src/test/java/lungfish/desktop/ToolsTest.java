@@ -4,10 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.awt.event.InputEvent;
-import java.awt.event.MouseEvent;
 import java.awt.geom.Point2D;
 import java.nio.file.Path;
-import javax.swing.Action;
 import lungfish.drawing.Sketch;
 import lungfish.edit.Part;
 import lungfish.edit.Selection;
@@ -24,6 +22,9 @@ final class ToolsTest {
     /** Half a pixel of a room drawn at some 60 pixels a metre. */
     private static final double PIXEL_M = 0.02;
 
+    /** Alt keeps it off grid and guides. */
+    private static final int FREE = InputEvent.ALT_DOWN_MASK;
+
     @TempDir
     private Path folder;
 
@@ -38,39 +39,8 @@ final class ToolsTest {
         canvas.fit();
     }
 
-    private void mouse(int id, double xM, double yM, int keys, int clicks) {
-        Point2D px = canvas.viewport().px(xM, yM);
-        canvas.dispatchEvent(new MouseEvent(
-                canvas,
-                id,
-                0,
-                InputEvent.BUTTON1_DOWN_MASK | keys,
-                (int) Math.round(px.getX()),
-                (int) Math.round(px.getY()),
-                clicks,
-                false,
-                id == MouseEvent.MOUSE_MOVED ? MouseEvent.NOBUTTON : MouseEvent.BUTTON1));
-    }
-
-    /** Alt keeps it off grid and guides. */
-    private void dragTo(double fromXM, double fromYM, double toXM, double toYM) {
-        mouse(MouseEvent.MOUSE_PRESSED, fromXM, fromYM, InputEvent.ALT_DOWN_MASK, 1);
-        mouse(MouseEvent.MOUSE_DRAGGED, (fromXM + toXM) / 2, (fromYM + toYM) / 2, InputEvent.ALT_DOWN_MASK, 1);
-        mouse(MouseEvent.MOUSE_DRAGGED, toXM, toYM, InputEvent.ALT_DOWN_MASK, 1);
-    }
-
-    private void release(double xM, double yM) {
-        mouse(MouseEvent.MOUSE_RELEASED, xM, yM, InputEvent.ALT_DOWN_MASK, 1);
-    }
-
-    private void click(double xM, double yM) {
-        mouse(MouseEvent.MOUSE_PRESSED, xM, yM, InputEvent.ALT_DOWN_MASK, 1);
-        release(xM, yM);
-    }
-
-    private void key(String key) {
-        Action action = canvas.getActionMap().get(key);
-        action.actionPerformed(new java.awt.event.ActionEvent(canvas, 0, key));
+    private Hand hand() {
+        return new Hand(canvas);
     }
 
     private Rack first() {
@@ -88,12 +58,12 @@ final class ToolsTest {
     @Test
     void aRackIsDraggedAndThePlanFollowsBeforeItIsLetGo() {
         Rack before = first();
-        dragTo(midXM(before), midYM(before), midXM(before) + 0.4, midYM(before) + 0.3);
+        hand().drag(midXM(before), midYM(before), midXM(before) + 0.4, midYM(before) + 0.3, FREE);
         assertThat(bench.desk().room().racks().get(0)).isEqualTo(before);
         Rack tried = bench.desk().plan().orElseThrow().room().racks().get(0);
         assertThat(tried.xM()).isCloseTo(before.xM() + 0.4, within(PIXEL_M));
 
-        release(midXM(before) + 0.4, midYM(before) + 0.3);
+        hand().release(midXM(before) + 0.4, midYM(before) + 0.3, FREE);
         assertThat(first()).isEqualTo(tried);
         assertThat(bench.desk().history().toUndo())
                 .hasValueSatisfying(done -> assertThat(done).startsWith("Move rack"));
@@ -104,7 +74,12 @@ final class ToolsTest {
     void theRoomStaysWhereItIsWhileSomethingIsDraggedBeyondItsWalls() {
         Rack before = first();
         Point2D corner = canvas.viewport().px(0, 0);
-        dragTo(midXM(before), midYM(before), midXM(before) - before.spanXM() / 2 - before.xM(), midYM(before));
+        hand().drag(
+                        midXM(before),
+                        midYM(before),
+                        midXM(before) - before.spanXM() / 2 - before.xM(),
+                        midYM(before),
+                        FREE);
         assertThat(bench.desk().plan().orElseThrow().room().racks().get(0).xM()).isNegative();
         assertThat(canvas.viewport().px(0, 0)).isEqualTo(corner);
     }
@@ -112,9 +87,9 @@ final class ToolsTest {
     @Test
     void escapeLeavesTheRackWhereItWas() {
         Rack before = first();
-        dragTo(midXM(before), midYM(before), midXM(before) + 0.4, midYM(before));
-        key("ESCAPE");
-        release(midXM(before) + 0.4, midYM(before));
+        hand().drag(midXM(before), midYM(before), midXM(before) + 0.4, midYM(before), FREE);
+        hand().key("ESCAPE");
+        hand().release(midXM(before) + 0.4, midYM(before), FREE);
         assertThat(first()).isEqualTo(before);
         assertThat(bench.desk().plan().orElseThrow().room().racks().get(0)).isEqualTo(before);
         assertThat(bench.desk().history().toUndo()).isEmpty();
@@ -123,11 +98,11 @@ final class ToolsTest {
     @Test
     void whatCannotBeDoneIsToldBesideTheHandAndNotDone() {
         Rack before = first();
-        dragTo(midXM(before), midYM(before), midXM(before) - 40, midYM(before));
+        hand().drag(midXM(before), midYM(before), midXM(before) - 40, midYM(before), FREE);
         Sketch.Note note = bench.pane().center().belt().inHand().sketch().note().orElseThrow();
         assertThat(note.refused()).isTrue();
         assertThat(note.words()).contains("outside");
-        release(midXM(before) - 40, midYM(before));
+        hand().release(midXM(before) - 40, midYM(before), FREE);
         assertThat(first()).isEqualTo(before);
     }
 
@@ -136,9 +111,9 @@ final class ToolsTest {
         int racks = bench.desk().room().racks().size();
         double widthM = bench.desk().room().shell().widthM();
         double lengthM = bench.desk().room().shell().lengthM();
-        key("R");
-        dragTo(lengthM / 2 - 0.7, widthM / 2 - 0.3, lengthM / 2 + 0.7, widthM / 2 + 0.2);
-        release(lengthM / 2 + 0.7, widthM / 2 + 0.2);
+        hand().key("R");
+        hand().drag(lengthM / 2 - 0.7, widthM / 2 - 0.3, lengthM / 2 + 0.7, widthM / 2 + 0.2, FREE);
+        hand().release(lengthM / 2 + 0.7, widthM / 2 + 0.2, FREE);
         assertThat(bench.desk().room().racks()).hasSize(racks + 1);
         Rack drawn = bench.desk().room().racks().get(racks);
         assertThat(drawn.spanXM()).isCloseTo(1.4, within(PIXEL_M));
@@ -150,11 +125,11 @@ final class ToolsTest {
     @Test
     void aPipeWhoseEndMeetsItsStartIsALoop() {
         int runs = bench.desk().room().runs().size();
-        key("P");
-        click(1.0, 1.0);
-        click(2.0, 1.0);
-        click(2.0, 2.0);
-        mouse(MouseEvent.MOUSE_PRESSED, 1.0, 1.0, 0, 1);
+        hand().key("P");
+        hand().click(1.0, 1.0, FREE);
+        hand().click(2.0, 1.0, FREE);
+        hand().click(2.0, 2.0, FREE);
+        hand().press(1.0, 1.0, 0);
         assertThat(bench.desk().room().runs()).hasSize(runs + 1);
         Run loop = bench.desk().room().runs().get(runs);
         assertThat(loop.closed()).isTrue();
@@ -163,8 +138,8 @@ final class ToolsTest {
 
     @Test
     void theBlowerGoesWhereItIsPut() {
-        key("B");
-        click(1.5, 1.2);
+        hand().key("B");
+        hand().click(1.5, 1.2, FREE);
         Blower blower = bench.desk().room().blowers(Blower.Role.PLANNED).get(0);
         assertThat(blower.siting().place().orElseThrow().xM()).isCloseTo(1.5, within(PIXEL_M));
         assertThat(bench.desk().room().blowers(Blower.Role.PLANNED)).hasSize(1);
@@ -174,9 +149,9 @@ final class ToolsTest {
     void altAndAnArrowMoveByAStepOfTheGrid() {
         Rack before = first();
         bench.pane().view().select(Selection.of(Part.rack(before.id())));
-        key("alt RIGHT"); // the garage is in metric units: the grid is 5 cm
+        hand().key("alt RIGHT"); // the garage is in metric units: the grid is 5 cm
         assertThat(first().xM()).isCloseTo(before.xM() + 0.05, within(1e-9));
-        key("shift alt LEFT");
+        hand().key("shift alt LEFT");
         assertThat(first().xM()).isCloseTo(before.xM() + 0.04, within(1e-9));
     }
 
@@ -184,8 +159,8 @@ final class ToolsTest {
     void aFrameChoosesWhatItTouches() {
         double lengthM = bench.desk().room().shell().lengthM();
         double widthM = bench.desk().room().shell().widthM();
-        dragTo(-0.4, -0.4, lengthM + 0.2, widthM + 0.2);
-        release(lengthM + 0.2, widthM + 0.2);
+        hand().drag(-0.4, -0.4, lengthM + 0.2, widthM + 0.2, FREE);
+        hand().release(lengthM + 0.2, widthM + 0.2, FREE);
         assertThat(bench.pane().view().selection().ids(Part.Kind.RACK, RackId::new))
                 .containsExactlyElementsOf(
                         bench.desk().room().racks().stream().map(Rack::id).toList());
@@ -193,9 +168,9 @@ final class ToolsTest {
 
     @Test
     void escapePutsAToolDown() {
-        key("M");
+        hand().key("M");
         assertThat(bench.pane().center().belt().inHand().name()).isEqualTo("Measure");
-        key("ESCAPE");
+        hand().key("ESCAPE");
         assertThat(bench.pane().center().belt().inHand().name()).isEqualTo("Choose");
     }
 

@@ -72,7 +72,7 @@ final class WindowPaneTest {
                 .orElseThrow();
         JList<?> list = bench.part(JList.class, "findings");
         list.setSelectedValue(finding, false);
-        list.getActionMap().get("lead").actionPerformed(null);
+        Parts.press(list, "ENTER");
         assertThat(bench.pane().view().chosen()).contains(finding.where());
     }
 
@@ -201,7 +201,7 @@ final class WindowPaneTest {
         OutletsTable table = bench.part(OutletsTable.class, "outlets");
         int gets = OutletColumn.ALL.indexOf(OutletColumn.GETS);
         table.changeSelection(3, gets, false, false);
-        table.getActionMap().get("why").actionPerformed(null);
+        Parts.press(table, "ENTER");
         assertThat(whys(bench)).hasSizeGreaterThan(4).first().isEqualTo("Why " + Parts.cellText(table, 3, gets) + "?");
     }
 
