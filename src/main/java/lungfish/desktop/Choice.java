@@ -18,19 +18,25 @@ final class Choice<T> extends JComboBox<Choice.Named<T>> {
         }
     }
 
+    private transient Optional<T> usual = Optional.empty();
+
     Choice(String says) {
         getAccessibleContext().setAccessibleName(says);
         setName(says);
         setMaximumRowCount(ROWS);
     }
 
-    /** Offers these, and keeps the one that is chosen, if it is among them; else chooses the first that is liked. */
+    /**
+     * Offers these. What the keeper has chosen stays, if it is among them; else the first that is liked is chosen, so that
+     * what was liked among others does not stay.
+     */
     void offer(List<T> things, Function<T, String> name, Predicate<T> liked) {
-        Optional<T> before = chosen();
+        Optional<T> own = chosen().filter(each -> !usual.equals(Optional.of(each)));
         removeAllItems();
         things.forEach(each -> addItem(new Named<>(name.apply(each), each)));
         choose(liked);
-        before.ifPresent(kept -> choose(kept::equals));
+        usual = chosen();
+        own.ifPresent(kept -> choose(kept::equals));
     }
 
     private void choose(Predicate<T> wanted) {

@@ -88,8 +88,20 @@ final class RackToolsTest {
         bench.hand().key("T");
         JComboBox<?> sizes = bench.part(JComboBox.class, "Tank size");
         assertThat(sizes.getItemAt(0).toString()).contains("cm");
+        assertThat(String.valueOf(sizes.getSelectedItem())).contains("cm");
         bench.run(SwitchUnits.class);
         assertThat(sizes.getItemAt(0).toString()).contains("gal");
+        assertThat(String.valueOf(sizes.getSelectedItem())).contains("gal");
+    }
+
+    @Test
+    void theSizeThatWasChosenStaysWhenUnitsAreSwitched() {
+        bench.open("B");
+        bench.hand().key("T");
+        bench.say("Tank size", "30 × 20 × 20 cm, 12 L");
+        bench.run(SwitchUnits.class);
+        assertThat(String.valueOf(bench.part(JComboBox.class, "Tank size").getSelectedItem()))
+                .isEqualTo("30 × 20 × 20 cm, 12 L");
     }
 
     @Test
