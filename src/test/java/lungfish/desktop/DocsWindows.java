@@ -16,7 +16,9 @@ import java.io.UncheckedIOException;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import javax.imageio.ImageIO;
+import javax.swing.JButton;
 import javax.swing.JPanel;
 import lungfish.desk.Desks;
 import lungfish.desk.Hands;
@@ -85,14 +87,43 @@ public final class DocsWindows {
         WindowPane asSet = window("garage-killifish", Preference.Theme.LIGHT, 100);
         asSet.acts().the(SwitchTrial.class).act();
         save("window-as-set", asSet, USUAL);
+        WindowPane assumed = window("garage-killifish", Preference.Theme.LIGHT, 100);
+        assumed.acts().the(ShowAssumed.class).act();
+        save("window-assumed", assumed, USUAL);
+        save("window-import", importing(), USUAL);
+    }
+
+    /** A list of tanks that has a cell to mend. */
+    private WindowPane importing() {
+        Bench bench = bench("starting-out", Preference.Theme.LIGHT, 100);
+        try {
+            bench.answers().list = Optional.of(
+                    Files.writeString(
+                            preferences.resolve("my-tanks.csv"),
+                            """
+                    Tank;Rack;Shelf;Length (cm);Width (cm);Height (cm);Filter
+                    Fry 1;Fry rack;1;40;25;25;sponge-small
+                    Fry 2;Fry rack;1;4O;25;25;sponge-small
+                    Fry 3;Fry rack;2;40;25;25;sponge-small
+                    """));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        bench.act(ImportTanks.class);
+        bench.part(JButton.class, "choose-list").doClick(0);
+        return bench.pane();
     }
 
     private WindowPane window(String room, Preference.Theme theme, int percent) {
+        return bench(room, theme, percent).pane();
+    }
+
+    private Bench bench(String room, Preference.Theme theme, int percent) {
         Preferences wished = Desks.in(preferences, Hands.ofTheCaller()).preferences();
         wished.set(Preference.THEME, theme);
         wished.set(Preference.TEXT_PERCENT, percent);
         new Themes(wished).wear();
-        return new Bench(preferences, room).pane();
+        return new Bench(preferences, room);
     }
 
     private void save(String name, WindowPane pane, Dimension size) {
