@@ -20,6 +20,10 @@ import net.miginfocom.swing.MigLayout;
 /** The sheet below the room: the outlets as a table, the findings as a list, what is assumed, or what is chosen as fields. */
 final class Below extends Sheet {
     private static final int WIDEST_TAB = 260;
+
+    /** Not larger with larger text: the tray below needs the room then. */
+    private static final int LEAST_TABLE = 60;
+
     private static final String OUTLETS = "outlets";
     private static final String FINDINGS = "findings";
     private static final String CHOSEN = "chosen";
@@ -62,9 +66,12 @@ final class Below extends Sheet {
 
     /** The table, and below it what can be done there. */
     private JPanel outlets() {
-        JPanel outlets = new JPanel(new MigLayout("insets 0, fill, wrap 1, gap 0 2", "[grow, fill]", "[grow, fill][]"));
+        JPanel outlets = new JPanel(new MigLayout(
+                "insets 0, fill, wrap 1, gap 0 2",
+                "[grow, fill]",
+                "[grow, fill, shp 200][]")); // the table gives way first
         outlets.setOpaque(false);
-        outlets.add(scrolling(table), "grow, hmin 0");
+        outlets.add(scrolling(table), "grow, hmin " + LEAST_TABLE);
         outlets.add(new TableTray(view, table), "growx, wmin 0");
         return outlets;
     }

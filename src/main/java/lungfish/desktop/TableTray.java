@@ -63,7 +63,6 @@ final class TableTray extends JPanel {
     private void complaintsList() {
         list.setName("bad-cells");
         list.getAccessibleContext().setAccessibleName("Cells that cannot be taken");
-        list.setVisibleRowCount(SHOWN_ROWS);
         Keys.bind(list, "ESCAPE", () -> table.edits().leave());
     }
 
@@ -73,6 +72,7 @@ final class TableTray extends JPanel {
         leave.setVisible(block.isPresent());
         more.setVisible(block.isEmpty());
         pane.setVisible(block.isPresent());
+        list.setVisibleRowCount(view.isTight() ? 1 : SHOWN_ROWS);
         list.setFont(view.look().type().body());
         list.setBackground(view.look().palette().sheet());
         complaints.clear();
