@@ -43,6 +43,10 @@ final class HouseTest {
         house.put("cost", Set.of("quantity", "reason", "catalogue", "room"));
         house.put("headroom", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("plan", everythingBefore(house, "json", "roomfile", "networkfile"));
+        house.put("today", everythingBefore(house, "json", "roomfile", "networkfile"));
+        house.put("choice", everythingBefore(house, "json", "roomfile", "networkfile"));
+        house.put("growth", everythingBefore(house, "json", "roomfile", "networkfile"));
+        house.put("sure", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("drawing", everythingBefore(house, "json", "roomfile", "networkfile", "edit"));
         house.put("report", everythingBefore(house, "roomfile", "networkfile"));
         house.put("terminal", everythingBefore(house));
@@ -131,7 +135,11 @@ final class HouseTest {
                     "lungfish.backup..",
                     "lungfish.cost..",
                     "lungfish.headroom..",
-                    "lungfish.plan..")
+                    "lungfish.plan..",
+                    "lungfish.today..",
+                    "lungfish.choice..",
+                    "lungfish.growth..",
+                    "lungfish.sure..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("com.fasterxml..", "java.nio.file..", "java.util.logging..", "java.time..");

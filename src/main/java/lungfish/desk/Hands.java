@@ -16,18 +16,24 @@ import java.util.function.Supplier;
  * @param planning plans rooms
  * @param disk reads and writes files, one after the other in the order asked
  * @param keeping writes autosaves; as many at once as asked, since one disk may not answer
+ * @param ahead answers long questions; what it does may be thrown away
  */
-public record Hands(Executor front, Executor planning, Executor disk, Executor keeping) {
+public record Hands(Executor front, Executor planning, Executor disk, Executor keeping, Executor ahead) {
     private static final long IDLE_S = 1;
 
     /** A thread of its own for each. The program may end in the middle of planning; saves that were asked for are finished. */
     public static Hands behind(Executor front) {
-        return new Hands(front, oneThread("planning", true), oneThread("files", false), manyThreads("autosaves"));
+        return new Hands(
+                front,
+                oneThread("planning", true),
+                oneThread("files", false),
+                manyThreads("autosaves"),
+                manyThreads("ahead"));
     }
 
     /** All work done at once, by whoever asks. */
     public static Hands ofTheCaller() {
-        return new Hands(Runnable::run, Runnable::run, Runnable::run, Runnable::run);
+        return new Hands(Runnable::run, Runnable::run, Runnable::run, Runnable::run, Runnable::run);
     }
 
     /** A thread that ends when it has been idle, so that none keeps the program from ending. */

@@ -55,7 +55,8 @@ record Acts(
 
     private static List<Act> plan(WindowPane window) {
         return Stream.of(
-                        Stream.of(new ChooseBlower(window), new SetConditions(window), new SwitchTrial(window)),
+                        Arrays.stream(Question.values()).map(question -> new AskAhead(window, question)),
+                        Stream.of(new SetConditions(window), new SwitchTrial(window)),
                         Arrays.stream(Subject.values()).map(subject -> new AskWhy(window, subject)),
                         Stream.of(new AskWhyOutlet(window)))
                 .<Act>flatMap(acts -> acts)
@@ -85,5 +86,13 @@ record Acts(
     /** The one of a kind. */
     Act the(Class<? extends Act> kind) {
         return all().stream().filter(kind::isInstance).findFirst().orElseThrow();
+    }
+
+    /** The one that answers a question. */
+    Act the(Question question) {
+        return plan().stream()
+                .filter(act -> act instanceof AskAhead ahead && ahead.question() == question)
+                .findFirst()
+                .orElseThrow();
     }
 }

@@ -36,7 +36,6 @@ final class Header extends JPanel {
         getAccessibleContext().setAccessibleName("Header");
         button("Open", OpenRoom.class);
         button("Save", SaveRoom.class);
-        button("Blower", ChooseBlower.class);
         button("Conditions", SetConditions.class);
         quiet(units, () -> window.acts().the(SwitchUnits.class).act());
         quiet(theme, () -> window.home().switchTheme());
@@ -48,11 +47,11 @@ final class Header extends JPanel {
     private void layOut() {
         isTight = view.isTight();
         removeAll();
-        setLayout(new MigLayout("insets 2 4 0 4, fillx, gap 8 0", "[grow, fill]16[][][][]16[right]", "[]0[]"));
+        setLayout(new MigLayout("insets 2 4 0 4, fillx, gap 8 0", "[grow, fill]16[][][]16[right]", "[]0[]"));
         add(name, "wmin 0, growx");
         buttons.forEach(button -> add(button, isTight ? "aligny center" : "spany 2, aligny center, sgx head"));
         add(saved, "alignx right, wrap");
-        add(about, "wmin 0, growx" + (isTight ? ", spanx 5" : ""));
+        add(about, "wmin 0, growx" + (isTight ? ", spanx 4" : ""));
         add(units, "split 2, alignx right, gapright 0");
         add(theme);
     }

@@ -1,11 +1,13 @@
 package lungfish.desktop;
 
+import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -19,26 +21,35 @@ final class Side extends JPanel {
     private static final String SHEET = "sheet";
     /** A scroll bar stands beside the panels when they are longer than the window. */
     private static final int BAR = 12;
+    /** Between the tabs and what they show. */
+    private static final int GAP = 8;
 
     private final transient View view;
     private final CardLayout cards = new CardLayout();
-    private final JPanel over = new JPanel(new java.awt.BorderLayout());
+    private final JPanel deck = new JPanel(cards);
+    private final SideTabs tabs;
+    private final JPanel over = new JPanel(new BorderLayout());
     private final SidePanel firstPanel;
     private transient Runnable opened = () -> {};
     private @Nullable SideSheet open;
+    private @Nullable Question asked;
     private @Nullable Component cameFrom;
 
     Side(View view) {
         this.view = view;
-        setLayout(cards);
+        this.tabs = new SideTabs(view, this);
+        setLayout(new BorderLayout(0, GAP));
         setOpaque(false);
+        deck.setOpaque(false);
         over.setOpaque(false);
         List<SidePanel> panels = Arrays.stream(Subject.values())
                 .map(subject -> new SidePanel(view, subject, Pictures.of(subject, view), this::ask))
                 .toList();
         firstPanel = panels.get(0);
-        add(column(panels), PANELS);
-        add(over, SHEET);
+        deck.add(column(panels), PANELS);
+        deck.add(over, SHEET);
+        add(tabs, BorderLayout.NORTH);
+        add(deck, BorderLayout.CENTER);
         view.onChange(this::revalidate);
     }
 
@@ -89,6 +100,17 @@ final class Side extends JPanel {
         open(new WhySheet(view, this, plan -> first.whys(plan, outlet, view.shown())));
     }
 
+    /** Answers a question on its sheet; one that is open already gets the focus. */
+    void ask(Question question) {
+        if (asked == question) {
+            takeFocus();
+        } else {
+            open(question.sheet(view, this));
+            asked = question;
+        }
+        tabs.tell(Optional.of(question), false);
+    }
+
     /** Runs once a sheet is open: at once where one is. */
     void whenOpened(Runnable then) {
         if (open != null) {
@@ -104,9 +126,11 @@ final class Side extends JPanel {
             cameFrom = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         }
         open = sheet;
+        asked = null;
+        tabs.tell(Optional.empty(), true);
         over.removeAll();
         over.add(sheet);
-        cards.show(this, SHEET);
+        cards.show(deck, SHEET);
         over.revalidate();
         sheet.takeFocus();
         opened.run();
@@ -128,8 +152,10 @@ final class Side extends JPanel {
 
     void close() {
         open = null;
+        asked = null;
+        tabs.tell(Optional.empty(), false);
         over.removeAll();
-        cards.show(this, PANELS);
+        cards.show(deck, PANELS);
         boolean isBack = cameFrom != null && cameFrom.isShowing() && cameFrom.requestFocusInWindow();
         if (!isBack) {
             firstPanel.takeFocus(); // where one came from is gone: the keys must still be heard

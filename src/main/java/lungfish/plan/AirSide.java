@@ -21,7 +21,7 @@ import lungfish.sizing.Trial;
 /**
  * The air of a room that could be solved: the blower, the settings, and the two trials.
  *
- * @param asked what is asked of a blower beyond the targets
+ * @param basis the room solved tuned, and its bench
  * @param candidates all classes, ranked
  * @param noise of the blower
  * @param settings of the drops, in their order
@@ -30,8 +30,7 @@ import lungfish.sizing.Trial;
  * @param filedNetwork what {@code filed} solved
  */
 record AirSide(
-        PipedRoom piped,
-        Asked asked,
+        Basis basis,
         Duty duty,
         List<Candidate> candidates,
         NoiseAnswer noise,
@@ -41,8 +40,8 @@ record AirSide(
         Network filedNetwork) {
 
     /** Solves the two trials for a duty; empty when they cannot be solved, which a solved tuned network rules out. */
-    static Optional<AirSide> of(
-            Setup setup, PipedRoom piped, Choosing choosing, Duty duty, List<Candidate> candidates) {
+    static Optional<AirSide> of(Setup setup, Basis basis, Duty duty, List<Candidate> candidates) {
+        PipedRoom piped = basis.piped();
         Needed needed = duty.needed();
         Candidate candidate = duty.candidate();
         List<Valve> valves = valves(setup, piped);
@@ -56,9 +55,9 @@ record AirSide(
                 piped.network().drops().stream().mapToDouble(Drop::valveK).toArray();
         Optional<AsSet> predicted = solved(trial, coarse);
         Optional<AsSet> filed = solved(trial, asFiled);
-        NoiseAnswer noise = choosing.noise(candidate.fleet());
-        return predicted.flatMap(first -> filed.map(second -> new AirSide(
-                piped, choosing.asked(), duty, candidates, noise, settings, first, second, second.network())));
+        NoiseAnswer noise = basis.noise(candidate.fleet());
+        return predicted.flatMap(first -> filed.map(
+                second -> new AirSide(basis, duty, candidates, noise, settings, first, second, second.network())));
     }
 
     private static Optional<AsSet> solved(Trial trial, double[] valveK) {
@@ -73,6 +72,14 @@ record AirSide(
                         .orElseGet(() -> setup.catalogue().valves().get(0)))
                 .map(ValveMaker::of)
                 .toList();
+    }
+
+    PipedRoom piped() {
+        return basis.piped();
+    }
+
+    Asked asked() {
+        return basis.asked();
     }
 
     Fleet fleet() {

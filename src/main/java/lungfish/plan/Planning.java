@@ -13,7 +13,6 @@ import lungfish.backup.BatteryRuntime;
 import lungfish.backup.Load;
 import lungfish.backup.LowPressureAlarm;
 import lungfish.cost.CostAnswer;
-import lungfish.demand.Upkeep;
 import lungfish.headroom.Headroom;
 import lungfish.network.Quality;
 import lungfish.network.Refused;
@@ -30,11 +29,8 @@ import lungfish.reason.PartId;
 import lungfish.reason.Why;
 import lungfish.room.OutletId;
 import lungfish.room.RunId;
-import lungfish.sizing.Bench;
 import lungfish.sizing.Candidate;
 import lungfish.sizing.Fleet;
-import lungfish.sizing.Needed;
-import lungfish.sizing.Needs;
 import lungfish.sizing.PumpDuty;
 import lungfish.sizing.Pumps;
 import lungfish.sizing.Running;
@@ -101,16 +97,8 @@ final class Planning {
     private Optional<AirSide> airSide(PipedRoom room) {
         findings.addAll(room.findings());
         assumptions.addAll(room.assumptions());
-        Choosing choosing = new Choosing(setup, room);
-        return needed(room, choosing, Upkeep.DUE).flatMap(due -> needed(room, choosing, Upkeep.CLEAN)
-                .flatMap(clean -> airSide(room, choosing, due, clean)));
-    }
-
-    private Optional<Needed> needed(PipedRoom room, Choosing choosing, Upkeep upkeep) {
-        return Needs.of(room, choosing.places(), upkeep, Optional::of, refused -> {
-            findings.add(cannotSolve(refused));
-            return Optional.empty();
-        });
+        return Basis.of(setup, room, refused -> findings.add(cannotSolve(refused)))
+                .flatMap(this::airSide);
     }
 
     private Finding cannotSolve(Refused refused) {
@@ -132,16 +120,15 @@ final class Planning {
                         .orElse(new PartId(PartId.Kind.NETWORK, networkId));
     }
 
-    private Optional<AirSide> airSide(PipedRoom room, Choosing choosing, Needed due, Needed clean) {
-        Bench bench = choosing.bench(due);
-        List<Candidate> candidates = choosing.ranked(bench);
-        boolean recommended = !choosing.isChosen();
-        Candidate candidate = recommended ? candidates.get(0) : bench.verdict(choosing.places());
-        return AirSide.of(setup, room, choosing, new Duty(candidate, recommended, due, clean), candidates);
+    private Optional<AirSide> airSide(Basis basis) {
+        List<Candidate> candidates = basis.ranked();
+        Candidate candidate = basis.chosen(candidates);
+        Duty duty = new Duty(candidate, !basis.isChosen(), basis.needed(), basis.neededClean());
+        return AirSide.of(setup, basis, duty, candidates);
     }
 
     private Headroom headroom(AirSide air) {
-        return new RoomToGrow(setup, air).find();
+        return air.basis().headroom(air.duty().candidate());
     }
 
     private void explain(AirSide air, Headroom headroom) {
@@ -231,8 +218,7 @@ final class Planning {
                 findings.addAll(OutletFindings.asFiled(outlets));
             }
             findings.addAll(PipeFindings.of(setup, side));
-            findings.addAll(
-                    new Choosing(setup, side.piped()).noise(side.fleet()).findings());
+            findings.addAll(side.noise().findings());
             findings.addAll(
                     LowPressureAlarm.check(setup.room(), side.duty().needed().pressurePa()));
         });

@@ -176,7 +176,7 @@ final class AutosaveTest {
                 work.run();
             }
         };
-        Hands hands = new Hands(Runnable::run, Runnable::run, Runnable::run, keeping);
+        Hands hands = new Hands(Runnable::run, Runnable::run, Runnable::run, keeping, Runnable::run);
         Desk slow = Desks.in(config, hands).withDemo("starting-out");
         slow.open(file);
         slow.apply(WARMER);
@@ -198,7 +198,7 @@ final class AutosaveTest {
         Later busy = new Later();
         AtomicBoolean isBusy = new AtomicBoolean();
         Executor keeping = work -> (isBusy.get() ? busy : (Executor) Runnable::run).execute(work);
-        Desk slow = Desks.in(config, new Hands(Runnable::run, Runnable::run, Runnable::run, keeping))
+        Desk slow = Desks.in(config, new Hands(Runnable::run, Runnable::run, Runnable::run, keeping, Runnable::run))
                 .withDemo("starting-out");
         slow.open(file);
         slow.apply(WARMER);

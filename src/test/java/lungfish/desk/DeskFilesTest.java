@@ -40,7 +40,8 @@ final class DeskFilesTest {
     }
 
     private Desks desks() {
-        return Desks.in(folder.resolve("config"), new Hands(Runnable::run, Runnable::run, disk, Runnable::run));
+        return Desks.in(
+                folder.resolve("config"), new Hands(Runnable::run, Runnable::run, disk, Runnable::run, Runnable::run));
     }
 
     private Room onDisk(Path that) {

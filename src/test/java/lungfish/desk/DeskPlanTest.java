@@ -29,7 +29,8 @@ final class DeskPlanTest {
     private final Later planning = new Later();
 
     private Desk desk(Function<Room, Plan> planner) {
-        Desks shared = Desks.in(folder, new Hands(Runnable::run, planning, Runnable::run, Runnable::run));
+        Desks shared =
+                Desks.in(folder, new Hands(Runnable::run, planning, Runnable::run, Runnable::run, Runnable::run));
         return new Desk(shared, planner, "Open", Rooms.small());
     }
 
@@ -147,7 +148,7 @@ final class DeskPlanTest {
     @Test
     void aPlanOfTheRoomBeforeIsNotShownForTheRoomOpenedSince() {
         Later front = new Later();
-        Desks shared = Desks.in(folder, new Hands(front, planning, Runnable::run, Runnable::run));
+        Desks shared = Desks.in(folder, new Hands(front, planning, Runnable::run, Runnable::run, Runnable::run));
         Desk desk = new Desk(shared, PLANNER::plan, "Open", Rooms.small());
         planning.runAll();
         desk.openDemo("starting-out");

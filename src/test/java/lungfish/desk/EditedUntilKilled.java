@@ -20,7 +20,7 @@ final class EditedUntilKilled implements RandomHand.Steps {
 
     private EditedUntilKilled(Path config, long seed) {
         Hands real = Hands.behind(front);
-        Hands hands = new Hands(front, work -> {}, real.disk(), real.keeping());
+        Hands hands = new Hands(front, work -> {}, real.disk(), real.keeping(), real.ahead());
         this.hand = new RandomHand(seed);
         this.saves = new Random(seed);
         this.desk = Desks.in(config, hands).withDemo("starting-out");

@@ -43,6 +43,10 @@ final class Bench implements Home {
         pane.acts().the(kind).act();
     }
 
+    void ask(Question question) {
+        pane.acts().the(question).act();
+    }
+
     /** The part of this name, wherever it is in the window. */
     <T extends Component> T part(Class<T> kind, String name) {
         return Parts.find(pane, kind, name).orElseThrow(() -> new AssertionError("there is no " + name));

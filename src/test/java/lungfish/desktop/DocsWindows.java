@@ -82,7 +82,7 @@ public final class DocsWindows {
         why.side().ask(Subject.DUTY);
         save("window-why", why, USUAL);
         WindowPane blowers = window("basement-rainbows", Preference.Theme.LIGHT, 100);
-        blowers.acts().the(ChooseBlower.class).act();
+        blowers.acts().the(Question.BLOWERS).act();
         save("window-blowers", blowers, USUAL);
         WindowPane asSet = window("garage-killifish", Preference.Theme.LIGHT, 100);
         asSet.acts().the(SwitchTrial.class).act();

@@ -69,7 +69,7 @@ public final class DragTimes {
     private long askedCpuNs;
 
     private DragTimes(Path preferences) {
-        Hands hands = new Hands(front::add, this::plan, Runnable::run, Runnable::run);
+        Hands hands = new Hands(front::add, this::plan, Runnable::run, Runnable::run, Runnable::run);
         Desks desks = Desks.in(preferences, hands);
         Themes themes = new Themes(desks.preferences());
         themes.wear();

@@ -132,7 +132,7 @@ final class DrawingJourneysTest extends Journey {
         assertThat(headline(Subject.DUTY)).contains("at");
         page.step("**B** puts down the blower. The duty, what is left, the noise and the battery are told at once.");
 
-        person.act(ChooseBlower.class);
+        person.ask(Question.BLOWERS);
         JList<?> list = person.part(JList.class, "candidates");
         person.until("the list", list::isFocusOwner);
         person.press("DOWN");

@@ -64,7 +64,7 @@ final class FileJourneysTest extends Journey {
                 "its plan",
                 () -> roomName().equals("Garage killifish")
                         && pane().view().desk().isCurrent());
-        person.act(ChooseBlower.class);
+        person.ask(Question.BLOWERS);
         JList<?> list = person.part(JList.class, "candidates");
         person.until(
                 "the blowers, the best first, each with its verdict",

@@ -140,7 +140,7 @@ final class HandbookJourneysTest extends Journey {
                 () -> pane().view().desk().room().climate().temperatureK().isPresent());
         untilPlanned();
         page.step("What you do not say is assumed, and listed. Say it where it stands, or keep the value as your own.");
-        person.act(ChooseBlower.class);
+        person.ask(Question.BLOWERS);
         JList<?> candidates = person.part(JList.class, "candidates");
         person.until("the list", candidates::isFocusOwner);
         page.step(

@@ -10,6 +10,7 @@ import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JList;
 import javax.swing.JTextField;
+import javax.swing.JToggleButton;
 import lungfish.NeedsDisplay;
 import lungfish.drawing.Hit;
 import lungfish.drawing.Shown;
@@ -70,7 +71,7 @@ final class JourneysTest extends Journey {
 
     @Test
     void aBlowerIsChosenByKeysAloneAndTheChoiceIsUndone() {
-        person.act(ChooseBlower.class);
+        person.ask(Question.BLOWERS);
         JList<?> list = person.part(JList.class, "candidates");
         person.until("the list", list::isFocusOwner);
         person.press("DOWN");
@@ -84,7 +85,7 @@ final class JourneysTest extends Journey {
 
     @Test
     void aBlowerIsChosenWithTheMouse() {
-        person.click(person.part(JButton.class, "blower"));
+        person.click(person.part(JToggleButton.class, "side-Blowers"));
         JList<?> list = person.part(JList.class, "candidates");
         person.click(list, () -> middle(list.getCellBounds(1, 1)));
         person.until("the second", () -> list.getSelectedIndex() == 1);

@@ -206,8 +206,16 @@ final class Person implements AutoCloseable {
 
     /** The key of an action, once the window can hear it: after a dialog the focus takes a moment to come back. */
     void act(Class<? extends Act> kind) {
+        act(pane().acts().the(kind));
+    }
+
+    void ask(Question question) {
+        act(pane().acts().the(question));
+    }
+
+    private void act(Act act) {
         until("the focus in the window", () -> window().isFocused() && owner() != null);
-        press(Optional.ofNullable(pane().acts().the(kind).key()).orElseThrow());
+        press(Optional.ofNullable(act.key()).orElseThrow());
     }
 
     void press(String key) {

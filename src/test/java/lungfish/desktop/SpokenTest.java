@@ -46,7 +46,7 @@ final class SpokenTest {
         Side side = bench.pane().side();
         switch (what) {
             case PANELS -> {}
-            case BLOWERS -> bench.act(ChooseBlower.class);
+            case BLOWERS -> bench.ask(Question.BLOWERS);
             case CONDITIONS -> bench.act(SetConditions.class);
             case WHY -> side.ask(Subject.NOISE);
             case TROUBLE -> side.open(new TroubleSheet(bench.pane().view(), side, TROUBLE));

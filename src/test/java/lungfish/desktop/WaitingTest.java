@@ -46,7 +46,7 @@ final class WaitingTest {
 
     @Test
     void areSoftUntilThePlanOfTheNewPlaceIsThere() {
-        Hands hands = new Hands(Runnable::run, planning::add, Runnable::run, Runnable::run);
+        Hands hands = new Hands(Runnable::run, planning::add, Runnable::run, Runnable::run, Runnable::run);
         Bench bench = new Bench(Desks.in(folder, hands), "garage-killifish");
         planAll();
         JButton duty = bench.part(JButton.class, Subject.DUTY.name());

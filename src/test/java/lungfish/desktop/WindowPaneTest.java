@@ -51,7 +51,7 @@ final class WindowPaneTest {
     @Test
     void takingABlowerFromTheListIsOneEdit() {
         Bench bench = bench();
-        bench.act(ChooseBlower.class);
+        bench.ask(Question.BLOWERS);
         JList<?> list = bench.part(JList.class, "candidates");
         list.setSelectedIndex(1);
         Candidate second = (Candidate) list.getModel().getElementAt(1);

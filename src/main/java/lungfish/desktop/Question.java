@@ -1,0 +1,53 @@
+package lungfish.desktop;
+
+import java.awt.event.KeyEvent;
+
+/** What a keeper asks before buying; each is answered on a sheet of its own beside the room. */
+enum Question {
+    BLOWERS("Blowers", "Choose the blower…", 'B', KeyEvent.VK_B),
+    PIPES("Pipes", "Pipe sizes and the cheapest build…", 'P', KeyEvent.VK_6),
+    GROWTH("Growth", "Room to grow, place by place and stage by stage…", 'G', KeyEvent.VK_7),
+    SURE("How sure", "How sure the plan is…", 'S', KeyEvent.VK_8),
+    TODAY("Today", "Today's pumps beside the plan…", 'T', KeyEvent.VK_9);
+
+    private final String word;
+    private final String says;
+    private final char letter;
+    private final int key;
+
+    Question(String word, String says, char letter, int key) {
+        this.word = word;
+        this.says = says;
+        this.letter = letter;
+        this.key = key;
+    }
+
+    /** On its tab. */
+    String word() {
+        return word;
+    }
+
+    /** In the menu. */
+    String says() {
+        return says;
+    }
+
+    char letter() {
+        return letter;
+    }
+
+    /** With the menu key it asks. */
+    int key() {
+        return key;
+    }
+
+    SideSheet sheet(View view, Side side) {
+        return switch (this) {
+            case BLOWERS -> new BlowerSheet(view, side);
+            case PIPES -> new PipesSheet(view, side);
+            case GROWTH -> new GrowthSheet(view, side);
+            case SURE -> new SureSheet(view, side);
+            case TODAY -> new TodaySheet(view, side);
+        };
+    }
+}

@@ -1,0 +1,50 @@
+package lungfish.desktop;
+
+import java.awt.Insets;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.ButtonGroup;
+import javax.swing.JPanel;
+import javax.swing.JToggleButton;
+import net.miginfocom.swing.MigLayout;
+
+/** Over the column beside the room: the panels at a glance, and the questions that are answered before buying. */
+final class SideTabs extends JPanel {
+    private final JToggleButton glance = new JToggleButton("Now");
+    private final Map<Question, JToggleButton> questions = new EnumMap<>(Question.class);
+    private final ButtonGroup group = new ButtonGroup();
+
+    SideTabs(View view, Side side) {
+        super(new MigLayout("insets 0, fillx, gap 2 0", "[grow, fill]"));
+        setOpaque(false);
+        getAccessibleContext().setAccessibleName("Questions");
+        tab(glance, "The panels at a glance (Esc)", side::close);
+        for (Question question : Question.values()) {
+            JToggleButton tab = new JToggleButton(question.word());
+            questions.put(question, tab);
+            tab(tab, question.says() + Keys.inBrackets(Act.menuKey(question.key())), () -> side.ask(question));
+        }
+        view.follow(this, () -> {
+            glance.setFont(view.look().type().label());
+            questions.values().forEach(tab -> tab.setFont(view.look().type().label()));
+        });
+        tell(Optional.empty(), false);
+    }
+
+    private void tab(JToggleButton tab, String tip, Runnable does) {
+        tab.setName("side-" + tab.getText());
+        tab.setToolTipText(tip);
+        tab.setMargin(new Insets(2, 4, 2, 4));
+        tab.addActionListener(event -> does.run());
+        group.add(tab);
+        add(tab, "wmin 0");
+    }
+
+    /** What is shown below: a question, another sheet, or the panels. */
+    void tell(Optional<Question> question, boolean isOtherSheet) {
+        group.clearSelection();
+        question.map(questions::get).ifPresent(tab -> tab.setSelected(true));
+        glance.setSelected(question.isEmpty() && !isOtherSheet);
+    }
+}

@@ -1,0 +1,179 @@
+package lungfish.plan;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import lungfish.backup.BackupAnswer;
+import lungfish.backup.BatteryRuntime;
+import lungfish.backup.Load;
+import lungfish.blower.Wear;
+import lungfish.catalogue.BlowerClass;
+import lungfish.catalogue.Catalogue;
+import lungfish.cost.CostAnswer;
+import lungfish.demand.Demand;
+import lungfish.demand.Upkeep;
+import lungfish.headroom.Headroom;
+import lungfish.headroom.Search;
+import lungfish.network.Refused;
+import lungfish.noise.NoiseAnswer;
+import lungfish.piping.PipedRoom;
+import lungfish.room.Room;
+import lungfish.sizing.Asked;
+import lungfish.sizing.Bench;
+import lungfish.sizing.Candidate;
+import lungfish.sizing.Fleet;
+import lungfish.sizing.Limit;
+import lungfish.sizing.Needed;
+import lungfish.sizing.Needs;
+import lungfish.sizing.PumpDuty;
+import lungfish.sizing.Running;
+
+/**
+ * What choosing rests on: a room solved tuned, before any blower is chosen, and the bench on which every class is judged.
+ * Much less work than a whole {@link Plan}; whoever looks at many variants of a room asks for this.
+ */
+public final class Basis {
+    private final Setup setup;
+    private final PipedRoom piped;
+    private final Choosing choosing;
+    private final Fleet places;
+    private final Needed needed;
+    private final Needed neededClean;
+    private final Bench bench;
+
+    private Basis(Setup setup, PipedRoom piped, Choosing choosing, Fleet places, Needed needed, Needed neededClean) {
+        this.setup = setup;
+        this.piped = piped;
+        this.choosing = choosing;
+        this.places = places;
+        this.needed = needed;
+        this.neededClean = neededClean;
+        this.bench = choosing.bench(needed);
+    }
+
+    /**
+     * The basis of a room.
+     *
+     * @param told why the network cannot be solved
+     * @return empty where it cannot
+     */
+    static Optional<Basis> of(Setup setup, PipedRoom piped, Consumer<Refused> told) {
+        Choosing choosing = new Choosing(setup, piped);
+        Fleet places = choosing.places();
+        return needed(piped, places, Upkeep.DUE, told).flatMap(due -> needed(piped, places, Upkeep.CLEAN, told)
+                .map(clean -> new Basis(setup, piped, choosing, places, due, clean)));
+    }
+
+    private static Optional<Needed> needed(PipedRoom room, Fleet places, Upkeep upkeep, Consumer<Refused> told) {
+        return Needs.of(room, places, upkeep, Optional::of, refused -> {
+            told.accept(refused);
+            return Optional.empty();
+        });
+    }
+
+    Choosing choosing() {
+        return choosing;
+    }
+
+    public Room room() {
+        return setup.room();
+    }
+
+    public Catalogue catalogue() {
+        return setup.catalogue();
+    }
+
+    public Demand demand() {
+        return setup.demand();
+    }
+
+    public PipedRoom piped() {
+        return piped;
+    }
+
+    /** With the devices due for cleaning: what headline answers take. */
+    public Needed needed() {
+        return needed;
+    }
+
+    public Needed neededClean() {
+        return neededClean;
+    }
+
+    public Asked asked() {
+        return choosing.asked();
+    }
+
+    /** The room's places, taken by the machines that it names, or by any class where it is silent. */
+    public Fleet places() {
+        return places;
+    }
+
+    /** Candidates: the room's own classes, and all of the catalogue that are more than small pumps. */
+    public List<BlowerClass> classes() {
+        return choosing.classes();
+    }
+
+    public Bench bench() {
+        return bench;
+    }
+
+    /** The verdict on a class in the room's places. */
+    public Candidate judge(BlowerClass kind) {
+        return bench.verdict(places.as(kind));
+    }
+
+    /** All candidates, ranked by the keeper's wishes. */
+    public List<Candidate> ranked() {
+        return bench.rank(places, classes());
+    }
+
+    /** Whether the room names every machine itself. */
+    public boolean isChosen() {
+        return choosing.isChosen();
+    }
+
+    /** The blower that the room names, or else the first of these. */
+    public Candidate chosen(List<Candidate> ranked) {
+        return isChosen() ? bench.verdict(places) : ranked.get(0);
+    }
+
+    /** What a fleet costs with its pipe, where it runs, against the pumps of today. */
+    public CostAnswer cost(Fleet fleet, double gaugePa, List<PumpDuty> pumps) {
+        return Money.of(setup, fleet, gaugePa, pumps);
+    }
+
+    public NoiseAnswer noise(Fleet fleet) {
+        return choosing.noise(fleet);
+    }
+
+    /** How many more outlets fit with a candidate. */
+    public Headroom headroom(Candidate candidate) {
+        Fleet fleet = candidate.fleet();
+        double fresh = fleet.freeAt(neededClean.pressurePa(), Wear.NEW) - neededClean.freeM3PerS();
+        return new Search(piped, fleet, needed, asked(), running -> further(candidate, running)).find(needed, fresh);
+    }
+
+    /** The limits of a growing room that lie outside its pipe: noise, and the battery where a runtime is asked of it. */
+    public Optional<Limit.Broken> further(Candidate candidate, Running running) {
+        Optional<Limit.Broken> noise = candidate.broken().stream()
+                .filter(each -> each.limit() == Limit.NOISE)
+                .findFirst();
+        return noise.or(() -> runtime(running.watts()));
+    }
+
+    /** The battery is a limit only where there is one, and a runtime was asked of it. */
+    private Optional<Limit.Broken> runtime(double watts) {
+        OptionalDouble wished = setup.room().wishes().runtimeS();
+        if (wished.isEmpty() || setup.room().backup().batteries().isEmpty()) {
+            return Optional.empty();
+        }
+        BackupAnswer answer =
+                BatteryRuntime.of(setup.room(), setup.catalogue(), new Load(watts, watts, OptionalDouble.empty()));
+        double holds = answer.runtimeS().orElse(Double.MAX_VALUE);
+        return holds < wished.getAsDouble()
+                ? Optional.of(Limit.RUNTIME.broken(holds, wished.getAsDouble()))
+                : Optional.empty();
+    }
+}
