@@ -166,7 +166,7 @@ final class AutosaveTest {
     /** The disk beside the file takes the work, and never does it. */
     @Test
     void aDiskThatDoesNotAnswerIsLeftAloneAndHoldsNobodyUpTwice() throws IOException {
-        Later silent = new Later();
+        Queued silent = new Queued();
         boolean[] isSilent = {true};
         Executor keeping = work -> {
             if (isSilent[0]) {
@@ -195,7 +195,7 @@ final class AutosaveTest {
      */
     @Test
     void whatWasUndoneIsGoneBeforeTheNextEditCounts() throws IOException, InterruptedException {
-        Later busy = new Later();
+        Queued busy = new Queued();
         AtomicBoolean isBusy = new AtomicBoolean();
         Executor keeping = work -> (isBusy.get() ? busy : (Executor) Runnable::run).execute(work);
         Desk slow = Desks.in(config, new Hands(Runnable::run, Runnable::run, Runnable::run, keeping, Runnable::run))

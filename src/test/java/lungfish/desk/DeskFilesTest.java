@@ -27,7 +27,7 @@ final class DeskFilesTest {
     @TempDir
     Path folder;
 
-    private final Later disk = new Later();
+    private final Queued disk = new Queued();
     private Desk desk;
     private Ear ear;
     private Path file;

@@ -26,7 +26,7 @@ final class DeskPlanTest {
     @TempDir
     Path folder;
 
-    private final Later planning = new Later();
+    private final Queued planning = new Queued();
 
     private Desk desk(Function<Room, Plan> planner) {
         Desks shared =
@@ -147,7 +147,7 @@ final class DeskPlanTest {
 
     @Test
     void aPlanOfTheRoomBeforeIsNotShownForTheRoomOpenedSince() {
-        Later front = new Later();
+        Queued front = new Queued();
         Desks shared = Desks.in(folder, new Hands(front, planning, Runnable::run, Runnable::run, Runnable::run));
         Desk desk = new Desk(shared, PLANNER::plan, "Open", Rooms.small());
         planning.runAll();

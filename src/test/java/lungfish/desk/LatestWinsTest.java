@@ -17,8 +17,8 @@ import org.junit.jupiter.api.Timeout;
 final class LatestWinsTest {
     private static final long PATIENCE_S = 30; // far more than any machine needs; only a broken program waits it out
 
-    private final Later worker = new Later();
-    private final Later front = new Later();
+    private final Queued worker = new Queued();
+    private final Queued front = new Queued();
     private final List<String> heard = Collections.synchronizedList(new ArrayList<>());
     private final List<String> answeredInWorker = new ArrayList<>();
 

@@ -5,7 +5,7 @@ import java.util.Deque;
 import java.util.concurrent.Executor;
 
 /** An executor that does nothing until a test says so. */
-final class Later implements Executor {
+final class Queued implements Executor {
     private final Deque<Runnable> work = new ArrayDeque<>();
 
     @Override
