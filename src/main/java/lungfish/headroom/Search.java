@@ -24,22 +24,25 @@ import lungfish.sizing.Running;
 import lungfish.sizing.Runs;
 
 /**
- * Finds how many outlets still fit, by halving. The new outlets are two leaves in the network: one real drop, which says
- * what pressure such an outlet wants at that tap, and one leaf that takes the air of all the others. So the network keeps
- * its shape, however many they are, and is analysed once.
+ * Finds how many outlets still fit. The new outlets are two leaves in the network: one real drop, which says what pressure
+ * such an outlet wants at that tap, and one leaf that takes the air of all the others. So the network keeps its shape,
+ * however many they are, and is analysed once. The air that is left now, shared among new outlets, says about how many they
+ * are: from there steps of doubled length go to where a limit breaks, and halving finds the last that fits.
  */
 public final class Search {
     /** No room is asked about more new outlets than this. */
     public static final int MOST = 4096;
 
-    private final Fleet fleet;
     private final Asked asked;
     private final Function<Running, Optional<Limit.Broken>> further;
-    private final Network base;
     private final Solver solver;
     private final Need like;
-    private final Drop real;
-    private final Drop rest;
+    private final int likeDrop;
+    private final String node;
+    private Fleet fleet;
+    private Network base;
+    private Drop real;
+    private Drop rest;
 
     /**
      * A search in a room.
@@ -52,14 +55,34 @@ public final class Search {
             Needed needed,
             Asked asked,
             Function<Running, Optional<Limit.Broken>> further) {
-        this.fleet = fleet;
         this.asked = asked;
         this.further = further;
+        this.fleet = fleet;
         this.base = room.network(Upkeep.DUE, fleet.fixedSources(0));
         this.like = commonest(room.needs());
-        String node = base.drops().get(needed.tuned().indexDrop()).node();
-        Drop pattern = base.drops().get(room.needs().indexOf(like));
-        this.real = new Drop(
+        this.likeDrop = room.needs().indexOf(like);
+        this.node = base.drops().get(needed.tuned().indexDrop()).node();
+        this.real = oneMore();
+        this.rest = theOthers();
+        this.solver = Solver.of(with(1));
+    }
+
+    /**
+     * Takes other numbers of the same room: the new outlets stay at their tap, and are like what their pattern is now.
+     *
+     * @param changed of the same shape, devices due
+     * @param machines at the same places
+     */
+    public void use(Network changed, Fleet machines) {
+        base = changed;
+        fleet = machines;
+        real = oneMore();
+        rest = theOthers();
+    }
+
+    private Drop oneMore() {
+        Drop pattern = base.drops().get(likeDrop);
+        return new Drop(
                 "one more",
                 node,
                 pattern.valveKOpen(),
@@ -69,7 +92,10 @@ public final class Search {
                 pattern.device(),
                 pattern.depthM(),
                 pattern.targetM3PerS());
-        this.rest = new Drop(
+    }
+
+    private Drop theOthers() {
+        return new Drop(
                 "the others",
                 node,
                 1,
@@ -79,7 +105,6 @@ public final class Search {
                 Optional.empty(),
                 0,
                 OptionalDouble.empty());
-        this.solver = Solver.of(with(1));
     }
 
     /** The device that most outlets have; of those, the deepest, and of equally deep ones the most thirsty. */
@@ -102,22 +127,36 @@ public final class Search {
         if (now.isPresent()) {
             return new Headroom(0, left, freshFreeM3PerS, now, like);
         }
+        return walked(Math.max(1, (int) Math.min(MOST, left / each())), needed, left, freshFreeM3PerS);
+    }
+
+    private Headroom walked(int start, Needed needed, double left, double fresh) {
         int fits = 0;
-        int breaks = 1;
-        while (breaks <= MOST && broken(breaks, needed).isEmpty()) {
-            fits = breaks;
-            breaks *= 2;
-        }
-        if (breaks > MOST) {
-            return new Headroom(MOST, left, freshFreeM3PerS, Optional.empty(), like);
-        }
+        int breaks = MOST + 1;
+        Optional<Limit.Broken> limit = Optional.empty();
+        int step = 1;
+        int at = start;
         while (breaks - fits > 1) {
-            int middle = (fits + breaks) / 2;
-            boolean fit = broken(middle, needed).isEmpty();
-            fits = fit ? middle : fits;
-            breaks = fit ? breaks : middle;
+            Optional<Limit.Broken> broken = broken(at, needed);
+            fits = broken.isEmpty() ? at : fits;
+            breaks = broken.isEmpty() ? breaks : at;
+            limit = broken.isEmpty() ? limit : broken;
+            at = next(fits, breaks, step);
+            step *= 2;
         }
-        return new Headroom(fits, left, freshFreeM3PerS, broken(breaks, needed), like);
+        return new Headroom(fits, left, fresh, limit, like);
+    }
+
+    /** A longer step where all so far fitted, or none did; the middle once there is one of each. */
+    private static int next(int fits, int breaks, int step) {
+        if (fits == 0) {
+            return Math.max(1, breaks - step);
+        }
+        return breaks > MOST ? Math.min(MOST, fits + step) : (fits + breaks) / 2;
+    }
+
+    private double each() {
+        return real.targetM3PerS().orElse(like.targetM3PerS().si());
     }
 
     private Optional<Limit.Broken> broken(int more, Needed needed) {
@@ -154,8 +193,7 @@ public final class Search {
     private Network with(int more) {
         List<Drop> drops = new ArrayList<>(base.drops());
         drops.add(real);
-        double each = like.targetM3PerS().si();
-        drops.add(more > 1 ? rest.withTarget((more - 1) * each) : rest);
+        drops.add(more > 1 ? rest.withTarget((more - 1) * each()) : rest);
         return base.withDrops(drops);
     }
 }

@@ -29,11 +29,12 @@ public final class Needs {
                 asSet -> {
                     throw new IllegalStateException("a tuned question has a tuned answer");
                 },
-                tuned -> solved.apply(needed(room, tuned)),
+                tuned -> solved.apply(of(room, tuned)),
                 refused);
     }
 
-    private static Needed needed(PipedRoom room, Tuned tuned) {
+    /** What a room needs, by the answer of its tuned network, be its numbers the room's own or somewhat others. */
+    public static Needed of(PipedRoom room, Tuned tuned) {
         Network network = tuned.network();
         int index = tuned.indexDrop();
         double target = network.drops().get(index).targetM3PerS().orElse(0);

@@ -163,4 +163,15 @@ final class SearchTest {
         assertThat(headroom.freeM3PerS()).isNegative();
         assertThat(headroom.limit()).map(Limit.Broken::limit).contains(Limit.FLOW);
     }
+
+    @Test
+    void aSearchThatTakesOtherNumbersFindsWhatOneOfThatRoomFinds() {
+        Fleet weak = fleet("linear-piston-40");
+        Fleet strong = fleet("side-channel-100");
+        Search search = new Search(room, weak, needed(weak), ASKED, running -> Optional.empty());
+
+        search.use(needed(strong).tuned().network(), strong);
+
+        assertThat(search.find(needed(strong), 0)).isEqualTo(found(strong));
+    }
 }
