@@ -6,15 +6,18 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lungfish.edit.Attempt;
 import lungfish.edit.Part;
 import lungfish.edit.RackEdits;
 import lungfish.edit.Selection;
+import lungfish.edit.StepEdits;
 import lungfish.quantity.Dimension;
 import lungfish.room.Rack;
 import lungfish.room.RackId;
 import lungfish.room.Room;
+import lungfish.room.Step;
 
 /** What can be said of racks. */
 final class RackProperties {
@@ -41,6 +44,16 @@ final class RackProperties {
                 (room, stage) -> stage.equals(Optional.of(Rack.Stage.PLANNED))
                         ? RackEdits.markPlanned(room, ids)
                         : RackEdits.markInPlace(room, ids)));
+        all.add(new Property.OneOf<>(
+                "Step, while planned",
+                PropertyFields.orNothing(IntStream.rangeClosed(1, Step.LAST).boxed()),
+                step -> step.map(number -> "step " + number).orElse("the next, step 1"),
+                said(rack -> rack.step().said().stream().boxed().findFirst()),
+                (room, step) -> StepEdits.come(room, ids, step)));
+        all.add(new Property.Words(
+                "Name of that step",
+                said(rack -> rack.step().name()),
+                (room, name) -> StepEdits.name(room, ids, Optional.of(name).filter(said -> !said.isEmpty()))));
         all.add(new Property.Amount(
                 "Empty weight",
                 Dimension.MASS,

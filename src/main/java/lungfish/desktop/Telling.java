@@ -96,11 +96,17 @@ final class Telling {
         return String.join(
                 BETWEEN,
                 List.of(
-                        rack.name() + (rack.isPlanned() ? ", planned" : ""),
+                        rack.name() + planned(rack),
                         count(rack.shelves().size(), "shelf", "shelves"),
                         count(rack.tanks().count(), "tank", "tanks"),
                         count(outlets, "outlet", "outlets"),
                         "Enter or double click: its front"));
+    }
+
+    private static String planned(Rack rack) {
+        int step = rack.step().number();
+        String when = rack.step().name().map(name -> " " + name).orElse(step > 1 ? " for step " + step : "");
+        return rack.isPlanned() ? ", planned" + when : "";
     }
 
     private Optional<String> shelf(PartId part) {

@@ -63,6 +63,7 @@ final class Copier {
                 new RackId(id),
                 name(rack.name(), rack.id().text(), id, rackNames),
                 rack.stage(),
+                rack.step(),
                 rack.xM(),
                 rack.yM(),
                 rack.turn(),

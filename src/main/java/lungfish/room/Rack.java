@@ -13,12 +13,14 @@ import java.util.stream.Stream;
  * @param widthM along its front
  * @param depthM from front to back
  * @param stage in place, or planned
+ * @param step when it comes, where it is planned; a rack in place keeps what was said of it, and nothing follows from that
  * @param shelves from the bottom up
  */
 public record Rack(
         RackId id,
         String name,
         Stage stage,
+        Step step,
         double xM,
         double yM,
         Turn turn,
@@ -57,43 +59,63 @@ public record Rack(
         shelves = List.copyOf(shelves);
     }
 
+    /** A rack of which nothing is said about when it comes. */
+    public Rack(
+            RackId id,
+            String name,
+            Stage stage,
+            double xM,
+            double yM,
+            Turn turn,
+            double widthM,
+            double depthM,
+            OptionalDouble ownMassKg,
+            List<Shelf> shelves) {
+        this(id, name, stage, Step.UNSAID, xM, yM, turn, widthM, depthM, ownMassKg, shelves);
+    }
+
     public boolean isPlanned() {
         return stage == Stage.PLANNED;
     }
 
     /** The same rack with its first corner there. */
     public Rack movedTo(double x, double y) {
-        return new Rack(id, name, stage, x, y, turn, widthM, depthM, ownMassKg, shelves);
+        return new Rack(id, name, stage, step, x, y, turn, widthM, depthM, ownMassKg, shelves);
     }
 
     /** The same rack, its front looking another way, with the same first corner. */
     public Rack turned(Turn that) {
-        return new Rack(id, name, stage, xM, yM, that, widthM, depthM, ownMassKg, shelves);
+        return new Rack(id, name, stage, step, xM, yM, that, widthM, depthM, ownMassKg, shelves);
     }
 
     /** The same rack, this wide along its front and this deep. */
     public Rack sized(double width, double depth) {
-        return new Rack(id, name, stage, xM, yM, turn, width, depth, ownMassKg, shelves);
+        return new Rack(id, name, stage, step, xM, yM, turn, width, depth, ownMassKg, shelves);
     }
 
     /** The same rack under another name. */
     public Rack named(String that) {
-        return new Rack(id, that, stage, xM, yM, turn, widthM, depthM, ownMassKg, shelves);
+        return new Rack(id, that, stage, step, xM, yM, turn, widthM, depthM, ownMassKg, shelves);
     }
 
     /** The same rack, in place or planned. */
     public Rack at(Stage that) {
-        return new Rack(id, name, that, xM, yM, turn, widthM, depthM, ownMassKg, shelves);
+        return new Rack(id, name, that, step, xM, yM, turn, widthM, depthM, ownMassKg, shelves);
+    }
+
+    /** The same rack, coming then. */
+    public Rack coming(Step that) {
+        return new Rack(id, name, stage, that, xM, yM, turn, widthM, depthM, ownMassKg, shelves);
     }
 
     /** The same rack, this heavy when empty; absent: unknown. */
     public Rack weighing(OptionalDouble massKg) {
-        return new Rack(id, name, stage, xM, yM, turn, widthM, depthM, massKg, shelves);
+        return new Rack(id, name, stage, step, xM, yM, turn, widthM, depthM, massKg, shelves);
     }
 
     /** The same rack with these shelves for all of its own. */
     public Rack withShelves(List<Shelf> those) {
-        return new Rack(id, name, stage, xM, yM, turn, widthM, depthM, ownMassKg, those);
+        return new Rack(id, name, stage, step, xM, yM, turn, widthM, depthM, ownMassKg, those);
     }
 
     /** What it takes up of the room's length, m. */

@@ -5,12 +5,14 @@ import static lungfish.roomfile.Ranges.PLACE_M;
 import static lungfish.roomfile.Ranges.RACK_KG;
 import static lungfish.roomfile.Ranges.SPAN_M;
 
+import java.util.OptionalInt;
 import lungfish.json.Fields;
 import lungfish.json.JsonWriter;
 import lungfish.room.Rack;
 import lungfish.room.RackId;
 import lungfish.room.Shelf;
 import lungfish.room.ShelfId;
+import lungfish.room.Step;
 
 /** Racks and their shelves. */
 final class RackFormat {
@@ -21,6 +23,7 @@ final class RackFormat {
                 new RackId(in.id("id")),
                 in.text("name"),
                 in.word("stage", Rack.Stage.class),
+                readStep(in),
                 in.number("x_m", PLACE_M),
                 in.number("y_m", PLACE_M),
                 in.word("turn", Rack.Turn.class),
@@ -30,10 +33,17 @@ final class RackFormat {
                 in.maybeObjects("shelves", RackFormat::readShelf));
     }
 
+    private static Step readStep(Fields in) {
+        OptionalInt number = in.optional("step").map(at -> at.whole(1, Step.LAST)).stream()
+                .mapToInt(Integer::intValue)
+                .findFirst();
+        return new Step(number, in.maybeText("step_name"));
+    }
+
     static void write(JsonWriter out, Rack rack) {
-        out.text("id", rack.id().text())
-                .text("name", rack.name())
-                .word("stage", rack.stage())
+        out.text("id", rack.id().text()).text("name", rack.name()).word("stage", rack.stage());
+        rack.step().said().ifPresent(number -> out.whole("step", number));
+        out.maybeText("step_name", rack.step().name())
                 .number("x_m", rack.xM())
                 .number("y_m", rack.yM())
                 .word("turn", rack.turn())

@@ -39,6 +39,9 @@ public final class RandomEdits {
             "1e9 m",
             "18\"");
 
+    private static final List<Optional<Integer>> STEPS =
+            List.of(Optional.empty(), Optional.of(1), Optional.of(7), Optional.of(21));
+
     private static final String LIST =
             """
             Tank,Rack,Shelf,Length (cm),Width (cm),Height (cm),Filter
@@ -54,6 +57,11 @@ public final class RandomEdits {
             (any, room) -> RackEdits.rename(room, any.rack(), any.one(List.of("Fry", "Rack B", " ", "a\nb"))),
             (any, room) -> RackEdits.markPlanned(room, any.racks()),
             (any, room) -> RackEdits.markInPlace(room, any.racks()),
+            (any, room) -> StepEdits.come(room, any.racks(), any.one(STEPS)),
+            (any, room) -> StepEdits.name(
+                    room,
+                    any.racks(),
+                    any.one(List.of(Optional.empty(), Optional.of("in a year"), Optional.of("a\nb")))),
             (any, room) -> RackEdits.weigh(room, any.racks(), any.maybe(20, 90)),
             (any, room) -> RackEdits.turn(room, any.racks(), any.below(9) - 4),
             (any, room) -> RackDrawing.draw(room, template(any), box(any), CATALOGUE.tankSizes()),

@@ -33,17 +33,7 @@ final class Changed {
                         shelf.heightM(),
                         shelf.tanks().stream().map(tank -> tank(tank, change)).toList()))
                 .toList();
-        return new Rack(
-                rack.id(),
-                rack.name(),
-                rack.stage(),
-                rack.xM(),
-                rack.yM(),
-                rack.turn(),
-                rack.widthM(),
-                rack.depthM(),
-                rack.ownMassKg(),
-                shelves);
+        return rack.withShelves(shelves);
     }
 
     private static Tank tank(Tank tank, Function<Outlet, List<Outlet>> change) {

@@ -3,13 +3,16 @@ package lungfish.room;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** Fills a rack for a test. */
 public final class RackBuilder {
     private final String id;
     private final List<Shelf> shelves = new ArrayList<>();
     private Rack.Stage stage = Rack.Stage.IN_PLACE;
+    private Step step = Step.UNSAID;
     private Rack.Turn turn = Rack.Turn.NONE;
     private double xM;
     private double yM;
@@ -42,6 +45,12 @@ public final class RackBuilder {
         return this;
     }
 
+    /** Planned, for that step. */
+    public RackBuilder planned(int number, String name) {
+        step = new Step(OptionalInt.of(number), Optional.of(name));
+        return planned();
+    }
+
     /** One more shelf, named after the rack and its number from 1. */
     public RackBuilder shelf(double heightM, TankBuilder... tanks) {
         ShelfId shelf = new ShelfId(id + "-s" + (shelves.size() + 1));
@@ -52,6 +61,16 @@ public final class RackBuilder {
 
     public Rack build() {
         return new Rack(
-                new RackId(id), "Rack " + id, stage, xM, yM, turn, widthM, depthM, OptionalDouble.empty(), shelves);
+                new RackId(id),
+                "Rack " + id,
+                stage,
+                step,
+                xM,
+                yM,
+                turn,
+                widthM,
+                depthM,
+                OptionalDouble.empty(),
+                shelves);
     }
 }

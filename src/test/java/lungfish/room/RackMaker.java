@@ -3,6 +3,7 @@ package lungfish.room;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import lungfish.catalogue.AirlineSize;
@@ -32,6 +33,7 @@ final class RackMaker {
                 new RackId(id),
                 dice.name(),
                 dice.one(Rack.Stage.class),
+                step(),
                 dice.between(0, 6),
                 dice.between(0, 4),
                 dice.one(Rack.Turn.class),
@@ -39,6 +41,11 @@ final class RackMaker {
                 dice.between(0.3, 0.6),
                 dice.maybe(20, 200),
                 dice.some(1, 3, i -> shelf(id + "-" + i, 0.2 + 0.6 * i, widthM)));
+    }
+
+    private Step step() {
+        OptionalInt number = dice.heads() ? OptionalInt.of(dice.whole(1, Step.LAST)) : OptionalInt.empty();
+        return new Step(number, dice.maybe(dice::name));
     }
 
     private Shelf shelf(String id, double heightM, double widthM) {

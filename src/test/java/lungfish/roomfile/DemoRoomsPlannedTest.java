@@ -68,12 +68,12 @@ final class DemoRoomsPlannedTest {
     }
 
     @Test
-    void theBasementsGrowOutWallStaysOutsideTheDemand() {
+    void theBasementsPlannedWallsStayOutsideTheDemand() {
         Plan plan = plan("basement-rainbows");
         assertThat(plan.demand().planned())
                 .extracting(need -> need.seat().rack().id().text())
-                .containsOnly("W");
+                .containsOnly("W", "X");
         assertThat(plan.outlets()).noneMatch(outlet -> outlet.need().seat().planned());
-        assertThat(plan.room().seats().stream().filter(Seat::planned)).hasSize(6);
+        assertThat(plan.room().seats().stream().filter(Seat::planned)).hasSize(6 + 10);
     }
 }
