@@ -15,7 +15,7 @@ final class Properties {
     static List<Property> of(Room room, Selection chosen, Catalogue catalogue) {
         Function<Part.Kind, Boolean> only = kind -> !chosen.isEmpty() && chosen.isOnly(kind);
         if (chosen.isEmpty()) {
-            return RoomProperties.all();
+            return RoomProperties.all(catalogue);
         }
         if (only.apply(Part.Kind.RACK)) {
             return RackProperties.of(chosen);

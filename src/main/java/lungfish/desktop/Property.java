@@ -47,6 +47,11 @@ sealed interface Property {
             return new Usual(words, words, plan -> new Said<>(List.of()));
         }
 
+        /** A number that is the same for every room. */
+        static Usual of(String words, double si) {
+            return new Usual(words, words, plan -> new Said<>(List.of(Optional.of(si))));
+        }
+
         /** What the plan lists among what it assumes, of all these parts alike. */
         static Usual assumed(Assumable key, List<PartId> where) {
             return new Usual(

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import lungfish.catalogue.Catalogue;
 import lungfish.edit.Attempt;
 import lungfish.edit.RoomEdits;
 import lungfish.quantity.Dimension;
@@ -15,8 +16,10 @@ import lungfish.room.Shell;
 final class RoomProperties {
     private RoomProperties() {}
 
-    static List<Property> all() {
-        return Stream.concat(own().stream(), SettingProperties.all().stream()).toList();
+    static List<Property> all(Catalogue catalogue) {
+        return Stream.of(own(), SettingProperties.all(), SettingProperties.spreads(catalogue))
+                .flatMap(List::stream)
+                .toList();
     }
 
     private static List<Property> own() {

@@ -2,11 +2,14 @@ package lungfish.desktop;
 
 import java.util.List;
 import java.util.stream.Stream;
+import lungfish.catalogue.Catalogue;
 import lungfish.edit.OwnValue;
 import lungfish.edit.OwnValues;
 import lungfish.edit.RoomValues;
+import lungfish.edit.SpreadValues;
 import lungfish.reason.Assumable;
 import lungfish.reason.PartId;
+import lungfish.room.Spread;
 
 /** What can be said of what surrounds the room: its air, its mains, and what is wished for. */
 final class SettingProperties {
@@ -45,6 +48,16 @@ final class SettingProperties {
                 Assumable.VOLTAGE,
                 Assumable.FREQUENCY,
                 Assumable.ENERGY_PRICE);
+    }
+
+    /** How far what is said may be off. */
+    static List<Property> spreads(Catalogue catalogue) {
+        return Stream.of(Spread.values())
+                .map(spread -> property(
+                        SpreadValues.of(spread),
+                        Property.Usual.of(
+                                "usual", catalogue.assumed(spread.usual()).si())))
+                .toList();
     }
 
     private static Property property(OwnValue value, Property.Usual usual) {

@@ -16,6 +16,7 @@ import lungfish.room.OwnClasses;
 import lungfish.room.Rack;
 import lungfish.room.Room;
 import lungfish.room.Shell;
+import lungfish.room.Spreads;
 import lungfish.room.Supply;
 import lungfish.room.Wishes;
 
@@ -53,7 +54,8 @@ public record QuickStart(Shell shell, int tanks, TankSize size, DeviceClass devi
                 List.of(),
                 Backup.NONE,
                 List.of(),
-                OwnClasses.NONE);
+                OwnClasses.NONE,
+                Spreads.UNKNOWN);
     }
 
     /** A box of walls without anything in them: m. */
@@ -125,7 +127,8 @@ public record QuickStart(Shell shell, int tanks, TankSize size, DeviceClass devi
                 blowers,
                 before.backup(),
                 List.of(),
-                before.ownClasses());
+                before.ownClasses(),
+                before.spreads());
     }
 
     /** The mains of the pumps that are sold here, unless the room says. */

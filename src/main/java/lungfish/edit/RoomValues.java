@@ -2,6 +2,7 @@ package lungfish.edit;
 
 import static lungfish.edit.OwnValue.within;
 
+import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,6 +13,7 @@ import lungfish.reason.Assumable;
 import lungfish.room.Backup;
 import lungfish.room.Climate;
 import lungfish.room.Room;
+import lungfish.room.Spread;
 import lungfish.room.Supply;
 import lungfish.room.Wishes;
 
@@ -90,7 +92,7 @@ public final class RoomValues {
             Backup.Inverter::withIdleW);
 
     /** What the plan assumes where they are not said. */
-    static final Map<Assumable, OwnValue> BY_KEY = Map.ofEntries(
+    private static final Map<Assumable, OwnValue> OF_PLAN = Map.ofEntries(
             Map.entry(Assumable.ROOM_TEMPERATURE, TEMPERATURE),
             Map.entry(Assumable.HUMIDITY, HUMIDITY),
             Map.entry(Assumable.ALTITUDE, ALTITUDE),
@@ -106,7 +108,18 @@ public final class RoomValues {
             Map.entry(Assumable.INVERTER_EFFICIENCY, INVERTER_EFFICIENCY),
             Map.entry(Assumable.INVERTER_IDLE, INVERTER_IDLE));
 
+    /** The same, and how far things may be off. */
+    static final Map<Assumable, OwnValue> BY_KEY = withSpreads();
+
     private RoomValues() {}
+
+    private static Map<Assumable, OwnValue> withSpreads() {
+        Map<Assumable, OwnValue> all = new EnumMap<>(OF_PLAN);
+        for (Spread spread : Spread.values()) {
+            all.put(spread.usual(), SpreadValues.of(spread));
+        }
+        return all;
+    }
 
     /** An inverter of which nothing is said any more is none. */
     private static Room withInverter(Room room, Backup.Inverter said) {

@@ -31,6 +31,15 @@ public enum Assumable {
     PUMP_AGE,
     TAP_LOSS_FACTOR,
     GANG_LOSS_FACTOR,
+    /** How far depths may be off; like those that follow, taken only where it is asked how sure a plan is. */
+    DEPTH_SPREAD,
+    RESISTANCE_SPREAD,
+    FLOW_SPREAD,
+    FOULING_SPREAD,
+    CURVE_SPREAD,
+    WEAR_SPREAD,
+    BORE_SPREAD,
+    ROUGHNESS_SPREAD,
     /** Taken from the class of the device. */
     OUTLET_TARGET,
     /** The first of the catalogue. */

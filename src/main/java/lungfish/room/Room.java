@@ -15,6 +15,7 @@ import lungfish.quantity.DisplayUnits;
  * @param runs the lengths of pipe: main, branches, risers
  * @param gangs taps that several outlets share
  * @param ownClasses devices and blowers typed in from a data sheet
+ * @param spreads how far what is said may be off
  */
 public record Room(
         String name,
@@ -32,7 +33,8 @@ public record Room(
         List<Blower> blowers,
         Backup backup,
         List<Stirrer> stirrers,
-        OwnClasses ownClasses) {
+        OwnClasses ownClasses,
+        Spreads spreads) {
     public Room {
         circuits = List.copyOf(circuits);
         racks = List.copyOf(racks);
@@ -127,6 +129,28 @@ public record Room(
         return furnished(racks, runs, gangs, blowers, those);
     }
 
+    /** The same room, of which this may be so far off. */
+    public Room withSpreads(Spreads those) {
+        return new Room(
+                name,
+                notes,
+                displayUnits,
+                shell,
+                climate,
+                supply,
+                wishes,
+                listener,
+                circuits,
+                racks,
+                runs,
+                gangs,
+                blowers,
+                backup,
+                stirrers,
+                ownClasses,
+                those);
+    }
+
     private Room said(String called, Supply mains, Wishes wished, Backup kept) {
         return new Room(
                 called,
@@ -144,7 +168,8 @@ public record Room(
                 blowers,
                 kept,
                 stirrers,
-                ownClasses);
+                ownClasses,
+                spreads);
     }
 
     private Room surrounded(DisplayUnits units, Shell walls, Climate air, Optional<Listener> ear) {
@@ -164,7 +189,8 @@ public record Room(
                 blowers,
                 backup,
                 stirrers,
-                ownClasses);
+                ownClasses,
+                spreads);
     }
 
     private Room furnished(
@@ -185,6 +211,7 @@ public record Room(
                 machines,
                 backup,
                 others,
-                ownClasses);
+                ownClasses,
+                spreads);
     }
 }

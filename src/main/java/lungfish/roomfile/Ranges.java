@@ -39,6 +39,9 @@ final class Ranges {
     static final Range SALINITY = Range.between(0, 0.3);
     static final Range SHARE = Range.SHARE;
     static final Range SOME_SHARE = Range.aboveTo(0, 1);
+    static final Range DEPTH_SPREAD_M = Range.between(0, 1);
+    static final Range CURVE_SPREAD = Range.between(0, 0.5);
+    static final Range BORE_SPREAD = Range.between(0, 0.2);
     static final Range GROWTH = Range.between(0, 10);
     static final Range JAR_M3 = Range.aboveTo(0, 1);
     static final Range LOSS_FACTOR = Range.between(0, 1e6);

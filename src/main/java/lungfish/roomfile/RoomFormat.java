@@ -9,6 +9,7 @@ import lungfish.room.Backup;
 import lungfish.room.Climate;
 import lungfish.room.OwnClasses;
 import lungfish.room.Room;
+import lungfish.room.Spreads;
 import lungfish.room.Supply;
 import lungfish.room.Wishes;
 
@@ -70,7 +71,8 @@ final class RoomFormat {
                 in.maybeObjects("blowers", BlowerFormat::read),
                 in.maybeObject("backup", BackupFormat::read).orElse(Backup.NONE),
                 in.maybeObjects("stirrers", BackupFormat::readStirrer),
-                in.maybeObject("own_classes", RoomFormat::readOwn).orElse(OwnClasses.NONE));
+                in.maybeObject("own_classes", RoomFormat::readOwn).orElse(OwnClasses.NONE),
+                in.maybeObject("spreads", SpreadsFormat::read).orElse(Spreads.UNKNOWN));
     }
 
     static void write(JsonWriter out, Room room) {
@@ -91,7 +93,8 @@ final class RoomFormat {
                 .maybeObjects("blowers", room.blowers(), BlowerFormat::write)
                 .maybeObject("backup", unless(Backup.NONE, room.backup()), BackupFormat::write)
                 .maybeObjects("stirrers", room.stirrers(), BackupFormat::writeStirrer)
-                .maybeObject("own_classes", unless(OwnClasses.NONE, room.ownClasses()), RoomFormat::writeOwn);
+                .maybeObject("own_classes", unless(OwnClasses.NONE, room.ownClasses()), RoomFormat::writeOwn)
+                .maybeObject("spreads", unless(Spreads.UNKNOWN, room.spreads()), SpreadsFormat::write);
     }
 
     /** What says nothing is not written. */

@@ -27,6 +27,7 @@ final class EmptyRooms {
                 List.of(),
                 Backup.NONE,
                 List.of(),
-                room.ownClasses());
+                room.ownClasses(),
+                room.spreads());
     }
 }

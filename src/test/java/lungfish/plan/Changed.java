@@ -81,7 +81,8 @@ final class Changed {
                 room.blowers(),
                 room.backup(),
                 room.stirrers(),
-                own);
+                own,
+                room.spreads());
     }
 
     /** The same outlet, its valve shut. */

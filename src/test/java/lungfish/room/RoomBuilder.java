@@ -19,6 +19,7 @@ public final class RoomBuilder {
     private Optional<Listener> listener = Optional.empty();
     private Backup backup = base.backup();
     private OwnClasses own = base.ownClasses();
+    private Spreads spreads = Spreads.UNKNOWN;
     private Shell shell = base.shell();
 
     public RoomBuilder with(Shell that) {
@@ -86,6 +87,11 @@ public final class RoomBuilder {
         return this;
     }
 
+    public RoomBuilder with(Spreads that) {
+        spreads = that;
+        return this;
+    }
+
     public Room build() {
         return new Room(
                 base.name(),
@@ -103,6 +109,7 @@ public final class RoomBuilder {
                 blowers,
                 backup,
                 stirrers,
-                own);
+                own,
+                spreads);
     }
 }

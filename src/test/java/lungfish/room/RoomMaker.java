@@ -59,7 +59,8 @@ final class RoomMaker {
                 dice.some(1, 3, i -> blower(i, outlets)),
                 backup(),
                 dice.some(1, 2, i -> stirrer(i, tank)),
-                own.classes());
+                own.classes(),
+                spreads());
     }
 
     private Shell shell() {
@@ -88,6 +89,14 @@ final class RoomMaker {
                 dice.maybe(1, 1e5),
                 dice.maybe(0.0005, 0.002),
                 List.of(Wishes.Wish.QUIETEST, Wishes.Wish.SMALLEST));
+    }
+
+    private Spreads spreads() {
+        Spreads spreads = Spreads.UNKNOWN;
+        for (Spread spread : Spread.values()) {
+            spreads = spreads.with(spread, dice.maybe(0, 0.2));
+        }
+        return spreads;
     }
 
     private Listener listener() {

@@ -27,7 +27,8 @@ public final class Rooms {
                 List.of(),
                 Backup.NONE,
                 List.of(),
-                OwnClasses.NONE);
+                OwnClasses.NONE,
+                Spreads.UNKNOWN);
     }
 
     /** The empty room, to be filled. */
