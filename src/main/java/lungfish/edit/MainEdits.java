@@ -187,6 +187,11 @@ public final class MainEdits {
         return trouble.isPresent() ? trouble.get() : change(room, List.of(id), "Rename ", run -> run.named(name));
     }
 
+    /** These runs in the place of those of the same ids: what sits on the pipe stays where it was, or as near as it can. */
+    public static Attempt reshape(Room room, String done, List<Run> those) {
+        return Edit.tried(room, done, before -> Reshaping.of(before, those));
+    }
+
     private static Attempt reshape(Room room, Collection<RunId> ids, String verb, UnaryOperator<Run> change) {
         return tried(
                 room,

@@ -164,7 +164,7 @@ public final class Basis {
     }
 
     /** The battery is a limit only where there is one, and a runtime was asked of it. */
-    private Optional<Limit.Broken> runtime(double watts) {
+    public Optional<Limit.Broken> runtime(double watts) {
         OptionalDouble wished = setup.room().wishes().runtimeS();
         if (wished.isEmpty() || setup.room().backup().batteries().isEmpty()) {
             return Optional.empty();

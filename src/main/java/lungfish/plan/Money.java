@@ -5,13 +5,10 @@ import java.util.List;
 import java.util.OptionalDouble;
 import lungfish.blower.Machine;
 import lungfish.blower.Wear;
-import lungfish.catalogue.ValveClass;
 import lungfish.cost.Central;
 import lungfish.cost.Cost;
 import lungfish.cost.CostAnswer;
 import lungfish.cost.Running;
-import lungfish.piping.PipeCount;
-import lungfish.room.Outlet;
 import lungfish.sizing.Fleet;
 import lungfish.sizing.PumpDuty;
 
@@ -36,34 +33,13 @@ final class Money {
                 .map(pump -> running(pump.machine(), pump.watts(), pump.pump().ageS()))
                 .toList();
         return Cost.of(
-                setup.room(), setup.catalogue(), new Central(machines, accessories + pipe(setup) + taps(setup)), today);
+                setup.room(),
+                setup.catalogue(),
+                new Central(machines, accessories + PipePrice.of(setup).total()),
+                today);
     }
 
     private static Running running(Machine machine, double watts, OptionalDouble ageS) {
         return new Running(machine.name(), machine.part(), machine.kind(), machine.count(), watts, ageS);
-    }
-
-    private static double pipe(Setup setup) {
-        PipeCount count = PipeCount.of(setup.room());
-        double sum = 0;
-        for (var length : count.lengthM().entrySet()) {
-            sum += length.getValue()
-                    * setup.catalogue().pipe(length.getKey()).orElseThrow().pricePerM();
-        }
-        for (var fitting : count.fittings().entrySet()) {
-            sum += fitting.getValue()
-                    * setup.catalogue().fitting(fitting.getKey()).orElseThrow().price();
-        }
-        return sum;
-    }
-
-    /** A valve for each outlet; its airline and check valve it has already. */
-    private static double taps(Setup setup) {
-        ValveClass usual = setup.catalogue().valves().get(0);
-        return setup.demand().needs().stream()
-                .map(need -> need.seat().outlet().valve().map(Outlet.Valve::kind))
-                .mapToDouble(kind ->
-                        kind.flatMap(setup.catalogue()::valve).orElse(usual).price())
-                .sum();
     }
 }

@@ -2,20 +2,15 @@ package lungfish.plan;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lungfish.air.Air;
 import lungfish.air.DewPoint;
-import lungfish.air.Tube;
 import lungfish.blower.Discharge;
 import lungfish.catalogue.PipeSize;
-import lungfish.network.AsSet;
-import lungfish.network.Network;
 import lungfish.piping.Stretch;
 import lungfish.quantity.Dimension;
 import lungfish.reason.Amount;
@@ -28,9 +23,6 @@ import lungfish.room.RunId;
 
 /** What is wrong, or good to know, about the pipe: heat, thin walls, fast air, water that gathers. */
 final class PipeFindings {
-    /** Above this the loss law's left-out term begins to show. */
-    private static final double FAST_M_PER_S = 20;
-
     /** Three full threads of a 1/8 in, 27 to the inch taper thread: common practice, no source. */
     private static final double LEAST_WALL_M = 3 * 0.0254 / 27;
 
@@ -130,39 +122,14 @@ final class PipeFindings {
     }
 
     private void speed() {
-        AsSet solved = air.predicted();
-        Network network = solved.network();
-        Map<String, Integer> nodes = new HashMap<>();
-        network.nodes().forEach(node -> nodes.put(node, nodes.size()));
-        double fastest = 0;
-        int where = 0;
-        for (int i = 0; i < network.pipes().size(); i++) {
-            double fromPa =
-                    solved.nodeGaugePa(nodes.getOrDefault(network.pipes().get(i).from(), 0));
-            double speed = speed(solved, i, fromPa);
-            if (speed > fastest) {
-                fastest = speed;
-                where = i;
-            }
-        }
-        if (fastest > FAST_M_PER_S) {
+        AirSpeed fastest = AirSpeed.of(air.predicted(), pipe -> true);
+        if (fastest.isFast()) {
             findings.add(Finding.of(
                     Code.FAST_AIR,
-                    part(where),
-                    new Amount("found", fastest, Dimension.SPEED),
-                    new Amount("allowed", FAST_M_PER_S, Dimension.SPEED)));
+                    part(fastest.pipe()),
+                    new Amount("found", fastest.metresPerS(), Dimension.SPEED),
+                    new Amount("allowed", AirSpeed.FAST_M_PER_S, Dimension.SPEED)));
         }
-    }
-
-    /** At the lower of its two pressures, where the air is thinnest. */
-    private static double speed(AsSet solved, int pipe, double fromPa) {
-        Network network = solved.network();
-        double toPa = fromPa - solved.pipe(pipe).dropPa();
-        double ambient = network.conditions().ambientPa();
-        double thinning = ambient / (ambient + Math.min(fromPa, toPa));
-        return Math.abs(solved.pipe(pipe).freeM3PerS())
-                * thinning
-                / Tube.areaM2(network.pipes().get(pipe).boreM());
     }
 
     private PartId part(int pipe) {

@@ -2,6 +2,7 @@ package lungfish.plan;
 
 import java.util.Optional;
 import lungfish.catalogue.Catalogue;
+import lungfish.piping.PipedRoom;
 import lungfish.piping.Piping;
 import lungfish.room.Room;
 
@@ -30,7 +31,28 @@ public final class Planner {
      */
     public Optional<Basis> basis(Room room) {
         Setup setup = Setup.of(room, catalogue);
-        return Piping.of(room, setup.demand(), setup.planned(), catalogue)
-                .flatMap(piped -> Basis.of(setup, piped, refused -> {}));
+        return piped(setup).flatMap(piped -> Basis.of(setup, piped, refused -> {}));
+    }
+
+    /**
+     * The network of a room, not solved yet.
+     *
+     * @return empty without a pipe or outlets
+     */
+    public Optional<PipedRoom> piped(Room room) {
+        return piped(Setup.of(room, catalogue));
+    }
+
+    private Optional<PipedRoom> piped(Setup setup) {
+        return Piping.of(setup.room(), setup.demand(), setup.planned(), catalogue);
+    }
+
+    /** What a room's pipe costs; known without solving it. */
+    public PipePrice pipePrice(Room room) {
+        return PipePrice.of(Setup.of(room, catalogue));
+    }
+
+    public Catalogue catalogue() {
+        return catalogue;
     }
 }
