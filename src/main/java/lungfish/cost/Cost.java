@@ -54,6 +54,16 @@ public final class Cost {
         return new Cost(room, catalogue).answer(central, today);
     }
 
+    /** Energy and rebuilds of machines that run all the year, averaged over their lives; no purchase, no replacement. */
+    public static double perYear(Room room, Catalogue catalogue, List<Running> machines) {
+        double pricePerJ = room.supply()
+                .pricePerJ()
+                .orElseGet(() -> catalogue.assumed(ENERGY_PRICE).si());
+        double rebuildsPerS =
+                machines.stream().mapToDouble(Running::rebuildsPricePerS).sum();
+        return YEAR_S * (watts(machines) * pricePerJ + rebuildsPerS);
+    }
+
     private CostAnswer answer(Central plan, List<Running> pumps) {
         Bill central = bill(plan.purchase(), plan.machines(), List.of());
         Optional<Bill> today = pumps.isEmpty() ? Optional.empty() : Optional.of(bill(0, pumps, ages(pumps)));

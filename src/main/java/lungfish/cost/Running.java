@@ -12,4 +12,9 @@ import lungfish.reason.PartId;
  * @param watts that they draw together where they run
  * @param ageS how long they have run; absent: unknown, or not bought yet
  */
-public record Running(String name, PartId part, BlowerClass kind, int count, double watts, OptionalDouble ageS) {}
+public record Running(String name, PartId part, BlowerClass kind, int count, double watts, OptionalDouble ageS) {
+    /** Of all of them, averaged over their life. */
+    double rebuildsPricePerS() {
+        return count * kind.rebuildPrice() * new Upkeep(kind.rebuildS(), kind.lifeS()).rebuildsInALife() / kind.lifeS();
+    }
+}

@@ -13,7 +13,11 @@ record Upkeep(double rebuildS, double lifeS) {
     /** Rebuilds up to an age of the first machine; none at the very end of a life. */
     long rebuilds(double ageS) {
         long lives = replacements(ageS);
-        long inALife = (long) Math.ceil(lifeS / rebuildS) - 1;
-        return lives * inALife + (long) Math.floor((ageS - lives * lifeS) / rebuildS);
+        return lives * rebuildsInALife() + (long) Math.floor((ageS - lives * lifeS) / rebuildS);
+    }
+
+    /** None at its end. */
+    long rebuildsInALife() {
+        return (long) Math.ceil(lifeS / rebuildS) - 1;
     }
 }

@@ -63,7 +63,7 @@ final class Choosing {
     }
 
     Bench bench(Needed needed) {
-        return new Bench(needed, asked(), this::levelDba);
+        return new Bench(needed, asked(), this::levelDba, this::perYear);
     }
 
     List<Candidate> ranked(Bench bench) {
@@ -91,6 +91,10 @@ final class Choosing {
                 .mapToDouble(PipeSize::warmestK)
                 .min()
                 .orElse(NO_PIPE_LIMIT_K);
+    }
+
+    private double perYear(Candidate candidate) {
+        return Money.perYear(setup, candidate.fleet(), candidate.tired().gaugePa());
     }
 
     /** The level of a fleet at the listener; unknown where that of one machine is. */

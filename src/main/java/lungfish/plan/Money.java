@@ -22,21 +22,33 @@ final class Money {
      * @param gaugePa where the blowers run
      */
     static CostAnswer of(Setup setup, Fleet fleet, double gaugePa, List<PumpDuty> pumps) {
-        List<Running> machines = new ArrayList<>();
-        double accessories = 0;
-        for (int i = 0; i < fleet.placed().size(); i++) {
-            Machine machine = fleet.placed().get(i).machine();
-            machines.add(running(machine, fleet.watts(i, gaugePa, Wear.TIRED), OptionalDouble.empty()));
-            accessories += machine.accessories().price();
-        }
+        double accessories = fleet.placed().stream()
+                .mapToDouble(each -> each.machine().accessories().price())
+                .sum();
         List<Running> today = pumps.stream()
                 .map(pump -> running(pump.machine(), pump.watts(), pump.pump().ageS()))
                 .toList();
         return Cost.of(
                 setup.room(),
                 setup.catalogue(),
-                new Central(machines, accessories + PipePrice.of(setup).total()),
+                new Central(
+                        machines(fleet, gaugePa),
+                        accessories + PipePrice.of(setup).total()),
                 today);
+    }
+
+    /** Energy and rebuilds of a fleet in a year, averaged over its life. */
+    static double perYear(Setup setup, Fleet fleet, double gaugePa) {
+        return Cost.perYear(setup.room(), setup.catalogue(), machines(fleet, gaugePa));
+    }
+
+    private static List<Running> machines(Fleet fleet, double gaugePa) {
+        List<Running> machines = new ArrayList<>();
+        for (int i = 0; i < fleet.placed().size(); i++) {
+            double watts = fleet.watts(i, gaugePa, Wear.TIRED);
+            machines.add(running(fleet.placed().get(i).machine(), watts, OptionalDouble.empty()));
+        }
+        return machines;
     }
 
     private static Running running(Machine machine, double watts, OptionalDouble ageS) {

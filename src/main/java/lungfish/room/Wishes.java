@@ -1,7 +1,10 @@
 package lungfish.room;
 
+import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * What the keeper asks of the plan beyond the outlets' targets.
@@ -11,7 +14,7 @@ import java.util.OptionalDouble;
  * @param loudestDba the level that the listener will bear
  * @param runtimeS how long the battery should hold
  * @param jarM3 the jar that the keeper times
- * @param order what matters first among blowers that fit; the rest follow in their own order
+ * @param order what matters first among blowers; see {@link Wish#whole} for what is not said
  */
 public record Wishes(
         OptionalDouble growthReserve,
@@ -29,11 +32,43 @@ public record Wishes(
             OptionalDouble.empty(),
             List.of());
 
-    /** What a keeper may want most. */
+    /** What a keeper may want of a blower; in the order that counts where nothing is said. */
     public enum Wish {
+        /** Keeps the wished reserve, and is no louder than the keeper will bear. */
+        RESERVE,
         SMALLEST,
+        /** To buy. */
         CHEAPEST,
-        QUIETEST
+        QUIETEST,
+        /** By the year: energy and rebuilds. */
+        CHEAPEST_TO_RUN,
+        LONGEST_LIVED;
+
+        /** In the middle of a sentence: "quiet". */
+        public String words() {
+            return switch (this) {
+                case RESERVE -> "reserve";
+                case SMALLEST -> "small";
+                case CHEAPEST -> "cheap to buy";
+                case QUIETEST -> "quiet";
+                case CHEAPEST_TO_RUN -> "cheap to run";
+                case LONGEST_LIVED -> "long-lived";
+            };
+        }
+
+        /**
+         * All wishes, those that are said in their order. The reserve is what the plan is made for: it stands first unless it
+         * is said where. The others follow what is said.
+         */
+        public static List<Wish> whole(List<Wish> said) {
+            Set<Wish> whole = new LinkedHashSet<>();
+            if (!said.contains(RESERVE)) {
+                whole.add(RESERVE);
+            }
+            whole.addAll(said);
+            whole.addAll(Arrays.asList(values()));
+            return List.copyOf(whole);
+        }
     }
 
     public Wishes {
@@ -58,5 +93,10 @@ public record Wishes(
 
     public Wishes withJarM3(OptionalDouble that) {
         return new Wishes(growthReserve, indexSparePa, loudestDba, runtimeS, that, order);
+    }
+
+    /** The same with what matters first, second and so on; nothing: as the plan has it. */
+    public Wishes withOrder(List<Wish> that) {
+        return new Wishes(growthReserve, indexSparePa, loudestDba, runtimeS, jarM3, that);
     }
 }

@@ -1,14 +1,13 @@
 package lungfish.sizing;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import lungfish.blower.Wear;
 import lungfish.catalogue.BlowerClass;
-import lungfish.room.Wishes.Wish;
 
 /**
  * Puts every candidate in the room's places and says which fit, and which limit the others break. Sizing is for the tired
@@ -21,16 +20,20 @@ public final class Bench {
     private final Needed needed;
     private final Asked asked;
     private final Function<Fleet, OptionalDouble> levelDba;
+    private final ToDoubleFunction<Candidate> perYear;
 
     /**
      * For a room.
      *
      * @param levelDba the level of a fleet at the listener; empty where nobody knows it
+     * @param perYear what running a candidate costs in a year, in the keeper's currency
      */
-    public Bench(Needed needed, Asked asked, Function<Fleet, OptionalDouble> levelDba) {
+    public Bench(
+            Needed needed, Asked asked, Function<Fleet, OptionalDouble> levelDba, ToDoubleFunction<Candidate> perYear) {
         this.needed = needed;
         this.asked = asked;
         this.levelDba = levelDba;
+        this.perYear = perYear;
     }
 
     /** The verdict on one fleet. */
@@ -44,20 +47,16 @@ public final class Bench {
         return new Candidate(fleet, tired, fresh, reserve, dba, broken(fleet, fresh, gives, reserve, dba));
     }
 
-    /**
-     * All candidates: those that fit, those that serve but for a wish (rather too loud than no room to grow), then those that do not serve, the nearest first and those of another mains last. Within the first group, in the order that the keeper wishes.
-     */
+    /** All candidates in places, ranked: see {@link Ranking}. */
     public List<Candidate> rank(Fleet places, List<BlowerClass> classes) {
-        Comparator<Candidate> order = Comparator.comparing((Candidate each) -> !each.suitsMains())
-                .thenComparing(each -> !each.serves())
-                .thenComparingDouble(Candidate::distance)
-                .thenComparing(each -> !each.fits())
-                .thenComparing(Candidate::lacksReserve)
-                .thenComparing(wished());
-        return classes.stream()
-                .map(kind -> verdict(places.as(kind)))
-                .sorted(order)
-                .toList();
+        List<Candidate> all =
+                classes.stream().map(kind -> verdict(places.as(kind))).toList();
+        return all.stream().sorted(ranking(all).comparator()).toList();
+    }
+
+    /** How candidates stand to each other by the keeper's wishes. */
+    public Ranking ranking(List<Candidate> all) {
+        return new Ranking(all, asked, perYear);
     }
 
     private List<Limit.Broken> broken(Fleet fleet, Running fresh, double gives, double reserve, OptionalDouble dba) {
@@ -104,29 +103,5 @@ public final class Bench {
         double made = kind.voltageV().orElse(mains);
         boolean differ = asked.mainsV().isPresent() && Math.abs(made - mains) > SAME_MAINS * mains;
         return differ ? Optional.of(Limit.MAINS.broken(made, mains)) : Optional.empty();
-    }
-
-    private Comparator<Candidate> wished() {
-        List<Wish> order = new ArrayList<>(asked.order());
-        for (Wish wish : Wish.values()) {
-            if (!order.contains(wish)) {
-                order.add(wish);
-            }
-        }
-        Comparator<Candidate> by = comparing(order.get(0));
-        for (Wish wish : order.subList(1, order.size())) {
-            by = by.thenComparing(comparing(wish));
-        }
-        return by.thenComparing(each -> each.kind().id());
-    }
-
-    private static Comparator<Candidate> comparing(Wish wish) {
-        return switch (wish) {
-            case SMALLEST ->
-                Comparator.comparingDouble((Candidate each) -> each.kind().ratedM3PerS());
-            case CHEAPEST ->
-                Comparator.comparingDouble((Candidate each) -> each.kind().price());
-            case QUIETEST -> Comparator.comparingDouble(each -> each.dba().orElse(Double.MAX_VALUE));
-        };
     }
 }

@@ -1,6 +1,7 @@
 package lungfish.sizing;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import lungfish.catalogue.BlowerClass;
 
@@ -42,9 +43,12 @@ public record Candidate(
                 .sum();
     }
 
-    /** Whether it leaves less room to grow than is wished for. */
-    boolean lacksReserve() {
-        return broken.stream().anyMatch(each -> each.limit() == Limit.RESERVE);
+    /** By how much it breaks a limit, in the limit's own unit; empty where it does not. */
+    public Optional<Double> shortOf(Limit limit) {
+        return broken.stream()
+                .filter(each -> each.limit() == limit)
+                .map(Limit.Broken::bySi)
+                .findFirst();
     }
 
     /** Whether it is made for this mains. */

@@ -51,6 +51,13 @@ final class CostTest {
         assertThat(bill.byYear().get(3)).isEqualTo(570);
     }
 
+    /** By hand: 100 W are 262.98 a year as above; two rebuilds of 85 in a life of 12 years are 14.167 a year. */
+    @Test
+    void aYearsRunningIsEnergyAndTheRebuildsOfALifeShared() {
+        Running machine = machines("linear-piston-80", 1, 100, OptionalDouble.empty());
+        assertThat(Cost.perYear(room, catalogue, List.of(machine))).isCloseTo(262.98 + 170.0 / 12, within(A_CENT));
+    }
+
     /** By hand, from the class: life 4 years, 2 old: replaced after 2, 6 and 10 years, at (15 + 30)/2 each; six of them. */
     @Test
     void theSmallPumpsAreNotBoughtAgainBeforeTheyWearOut() {

@@ -83,7 +83,7 @@ final class BenchTest {
     }
 
     private Candidate verdict(Fleet fleet, Asked asked) {
-        return new Bench(needed(fleet), asked, each -> OptionalDouble.of(40)).verdict(fleet);
+        return new Bench(needed(fleet), asked, each -> OptionalDouble.of(40), each -> 0).verdict(fleet);
     }
 
     private List<Limit> broken(Fleet fleet, Asked asked) {
@@ -179,7 +179,8 @@ final class BenchTest {
         Bench bench = new Bench(
                 needed(fleet),
                 quiet,
-                each -> each.kind().id().equals("known") ? OptionalDouble.of(60) : OptionalDouble.empty());
+                each -> each.kind().id().equals("known") ? OptionalDouble.of(60) : OptionalDouble.empty(),
+                each -> 0);
 
         assertThat(bench.rank(
                         fleet,
