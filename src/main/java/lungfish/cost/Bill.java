@@ -16,6 +16,7 @@ import lungfish.reason.Why.Term;
  * @param wearParts rebuilds over all years
  * @param replacements machines at the end of their life, over all years
  * @param byYear spent up to the end of each year, the first year first
+ * @param events how often somebody kneels before them, over all years
  */
 public record Bill(
         double energyPerYear,
@@ -23,7 +24,16 @@ public record Bill(
         double energy,
         double wearParts,
         double replacements,
-        List<Double> byYear) {
+        List<Double> byYear,
+        Events events) {
+    /** Rebuilds and replacements, each machine counted. */
+    public record Events(long rebuilds, long replaced) {
+        /** All of them in one year, on average. */
+        public double perYear(int years) {
+            return (double) (rebuilds + replaced) / years;
+        }
+    }
+
     public Bill {
         byYear = List.copyOf(byYear);
     }

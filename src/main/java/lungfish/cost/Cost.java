@@ -103,25 +103,43 @@ public final class Cost {
                     return purchase + year * energyPerYear + until.wearParts() + until.replacements();
                 })
                 .toList();
-        return new Bill(energyPerYear, purchase, years * energyPerYear, end.wearParts(), end.replacements(), byYear);
+        return new Bill(
+                energyPerYear,
+                purchase,
+                years * energyPerYear,
+                end.wearParts(),
+                end.replacements(),
+                byYear,
+                end.events());
     }
 
-    private record Spent(double wearParts, double replacements) {}
+    private record Spent(double wearParts, double replacements, Bill.Events events) {
+        static final Spent NOTHING = new Spent(0, 0, new Bill.Events(0, 0));
 
-    private static Spent spent(List<Running> machines, List<Double> ages, int years) {
-        double wearParts = 0;
-        double replacements = 0;
-        for (int i = 0; i < machines.size(); i++) {
-            Running machine = machines.get(i);
-            double fromS = ages.isEmpty() ? 0 : ages.get(i);
+        static Spent on(Running machine, double fromS, int years) {
             double toS = fromS + years * YEAR_S;
             Upkeep upkeep = new Upkeep(machine.kind().rebuildS(), machine.kind().lifeS());
-            wearParts +=
-                    machine.count() * machine.kind().rebuildPrice() * (upkeep.rebuilds(toS) - upkeep.rebuilds(fromS));
-            replacements +=
-                    machine.count() * machine.kind().price() * (upkeep.replacements(toS) - upkeep.replacements(fromS));
+            long rebuilds = machine.count() * (upkeep.rebuilds(toS) - upkeep.rebuilds(fromS));
+            long replaced = machine.count() * (upkeep.replacements(toS) - upkeep.replacements(fromS));
+            return new Spent(
+                    rebuilds * machine.kind().rebuildPrice(),
+                    replaced * machine.kind().price(),
+                    new Bill.Events(rebuilds, replaced));
         }
-        return new Spent(wearParts, replacements);
+
+        Spent and(Spent other) {
+            return new Spent(
+                    wearParts + other.wearParts,
+                    replacements + other.replacements,
+                    new Bill.Events(
+                            events.rebuilds() + other.events.rebuilds(), events.replaced() + other.events.replaced()));
+        }
+    }
+
+    private static Spent spent(List<Running> machines, List<Double> ages, int years) {
+        return IntStream.range(0, machines.size())
+                .mapToObj(i -> Spent.on(machines.get(i), ages.isEmpty() ? 0 : ages.get(i), years))
+                .reduce(Spent.NOTHING, Spent::and);
     }
 
     private OptionalInt payback(Bill central, Bill today) {

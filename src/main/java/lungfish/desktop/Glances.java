@@ -70,7 +70,7 @@ final class Glances {
 
     private String runs(Duty duty) {
         if (plan.keepPumps()) {
-            return "the small pumps give it: a central blower would not pay here";
+            return "no blower yet: the small pumps give it, and one would not pay here";
         }
         Running running = age.running(duty);
         List<String> said = new ArrayList<>();
@@ -97,7 +97,7 @@ final class Glances {
     }
 
     private String because(Headroom headroom) {
-        List<String> said = new ArrayList<>();
+        List<String> said = wereItBought();
         said.add("tired blower, devices due");
         int planned = plan.demand().planned().size();
         if (planned > 0) {
@@ -115,10 +115,16 @@ final class Glances {
         if (planned.isEmpty()) {
             return new Glance(title, "Not known", "no level is known of what is planned");
         }
-        String instead = plan.today().dba().isPresent()
-                ? "instead of " + level(plan.today().dba().getAsDouble()) + BETWEEN
-                : "";
-        return new Glance(title, level(planned.getAsDouble()), instead + "machines, without the bubbles");
+        List<String> said = wereItBought();
+        plan.today().dba().ifPresent(dba -> said.add("instead of " + level(dba)));
+        said.add("machines, without the bubbles");
+        return new Glance(title, level(planned.getAsDouble()), String.join(BETWEEN, said));
+    }
+
+    /** Where the small pumps should stay, what is told of a blower begins with that. */
+    private List<String> wereItBought() {
+        return new ArrayList<>(
+                plan.keepPumps() && plan.duty().isPresent() ? List.of("were a blower bought") : List.of());
     }
 
     private Glance backup() {
@@ -129,7 +135,7 @@ final class Glances {
     }
 
     private String because(BackupAnswer backup) {
-        List<String> said = new ArrayList<>();
+        List<String> said = wereItBought();
         if (backup.essentialRuntimeS().isPresent()) {
             said.add(time(backup.essentialRuntimeS().getAsDouble()) + " with the essential outlets only");
         }

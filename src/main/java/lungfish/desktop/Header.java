@@ -2,6 +2,7 @@ package lungfish.desktop;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.AbstractButton;
 import javax.swing.JButton;
 import javax.swing.JPanel;
@@ -110,11 +111,18 @@ final class Header extends JPanel {
         if (!room.runs().isEmpty()) {
             parts.add(room.runs().get(0).name().toLowerCase(java.util.Locale.ROOT));
         }
-        view.plan()
-                .flatMap(Plan::duty)
-                .ifPresent(duty -> parts.add((duty.recommended() ? "recommended: " : "")
-                        + FleetName.of(duty.candidate().fleet())));
+        view.plan().flatMap(Header::blower).ifPresent(parts::add);
         return String.join(" · ", parts);
+    }
+
+    private static Optional<String> blower(Plan plan) {
+        return plan.duty().map(duty -> {
+            String name = FleetName.of(duty.candidate().fleet());
+            if (plan.keepPumps()) {
+                return "no blower yet: the small pumps do";
+            }
+            return duty.recommended() ? "recommended: " + name : name;
+        });
     }
 
     void takeFocus() {

@@ -51,7 +51,7 @@ final class Money {
         return machines;
     }
 
-    private static Running running(Machine machine, double watts, OptionalDouble ageS) {
+    static Running running(Machine machine, double watts, OptionalDouble ageS) {
         return new Running(machine.name(), machine.part(), machine.kind(), machine.count(), watts, ageS);
     }
 }

@@ -1,6 +1,7 @@
 package lungfish.plan;
 
 import lungfish.catalogue.ValveClass;
+import lungfish.demand.Need;
 import lungfish.piping.PipeCount;
 import lungfish.room.Outlet;
 
@@ -33,11 +34,20 @@ public record PipePrice(double pipe, double fittings, double taps) {
     }
 
     private static double taps(Setup setup) {
-        ValveClass usual = setup.catalogue().valves().get(0);
         return setup.demand().needs().stream()
-                .map(need -> need.seat().outlet().valve().map(Outlet.Valve::kind))
-                .mapToDouble(kind ->
-                        kind.flatMap(setup.catalogue()::valve).orElse(usual).price())
+                .mapToDouble(need -> tap(setup, need))
                 .sum();
+    }
+
+    /** The valve of one outlet. */
+    static double tap(Setup setup, Need need) {
+        ValveClass usual = setup.catalogue().valves().get(0);
+        return need.seat()
+                .outlet()
+                .valve()
+                .map(Outlet.Valve::kind)
+                .flatMap(setup.catalogue()::valve)
+                .orElse(usual)
+                .price();
     }
 }

@@ -3,6 +3,7 @@ package lungfish.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import lungfish.backup.BackupAnswer;
 import lungfish.cost.CostAnswer;
 import lungfish.demand.Demand;
@@ -34,6 +35,7 @@ import lungfish.sizing.PumpDuty;
  * @param backup absent where nothing is known that draws power
  * @param cost absent where no blower can be named
  * @param keepPumps whether the honest answer is to keep the small pumps
+ * @param paysFrom where the pumps should stay: with how many outlets the same blower would pay; absent where nobody knows
  * @param alarmPa where a low-pressure alarm should be set
  * @param findings the gravest first
  * @param whys one for each headline figure
@@ -55,6 +57,7 @@ public record Plan(
         Optional<BackupAnswer> backup,
         Optional<CostAnswer> cost,
         boolean keepPumps,
+        OptionalInt paysFrom,
         OptionalDouble alarmPa,
         Optional<Solution> solution,
         List<Finding> findings,

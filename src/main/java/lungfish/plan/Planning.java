@@ -6,8 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
-import java.util.stream.Collectors;
 import lungfish.backup.BackupAnswer;
 import lungfish.backup.BatteryRuntime;
 import lungfish.backup.Load;
@@ -32,6 +32,7 @@ import lungfish.room.RunId;
 import lungfish.sizing.Candidate;
 import lungfish.sizing.Fleet;
 import lungfish.sizing.PumpDuty;
+import lungfish.sizing.PumpedAir;
 import lungfish.sizing.Pumps;
 import lungfish.sizing.Running;
 
@@ -67,6 +68,7 @@ final class Planning {
         Optional<CostAnswer> cost = air.map(side -> cost(side));
         List<OutletPlan> outlets = new OutletPlans(setup, pumps).of(air);
         boolean keepPumps = keepPumps(cost);
+        OptionalInt paysFrom = keepPumps ? paysFrom(air, headroom, cost) : OptionalInt.empty();
         remaining(air, outlets, cost, keepPumps);
         return new Plan(
                 setup.room(),
@@ -85,6 +87,7 @@ final class Planning {
                 backup,
                 cost,
                 keepPumps,
+                paysFrom,
                 air.map(side -> OptionalDouble.of(
                                 LowPressureAlarm.setPa(side.duty().needed().pressurePa())))
                         .orElse(OptionalDouble.empty()),
@@ -188,16 +191,17 @@ final class Planning {
         return cost;
     }
 
-    /** Every outlet has a pump today, every pump gives what its outlets ask, and a blower would never pay. */
+    /** The pumps give what the outlets ask, and what is planned, and a blower would never pay. */
     private boolean keepPumps(Optional<CostAnswer> cost) {
-        Set<OutletId> fed = pumps.stream()
-                .flatMap(pump -> pump.givesEach().keySet().stream())
-                .collect(Collectors.toSet());
-        boolean allServed = !setup.demand().needs().isEmpty()
-                && setup.demand().needs().stream().allMatch(need -> fed.contains(need.id()));
-        boolean enough = pumps.stream().allMatch(PumpDuty::enough);
+        PumpedAir air = PumpedAir.of(setup.demand(), pumps);
         boolean neverPays = cost.isEmpty() || cost.get().keepSmallPumps().isPresent();
-        return allServed && enough && neverPays;
+        return air.isEnough() && !air.isOutgrown() && neverPays;
+    }
+
+    private OptionalInt paysFrom(Optional<AirSide> air, Optional<Headroom> headroom, Optional<CostAnswer> cost) {
+        return air.isPresent() && headroom.isPresent() && cost.isPresent()
+                ? new PaysFrom(setup, pumps, headroom.get(), cost.get()).outlets()
+                : OptionalInt.empty();
     }
 
     private void remaining(

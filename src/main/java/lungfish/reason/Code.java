@@ -143,7 +143,8 @@ public enum Code {
             "Do not trust the figure; get points of its curve there."),
     KEEP_SMALL_PUMPS(
             NOTE,
-            "The small pumps you have give this room its air; a central blower would not pay here ({found} a year more).",
+            "No central blower yet: the small pumps you have give this room its air, and it would not pay here ({found} a year"
+                    + " more).",
             "Keep them until the room grows; a spare pump on the shelf is the better buy."),
     SMALL_PUMPS_SHORT(
             WARNING,

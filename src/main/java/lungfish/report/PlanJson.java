@@ -16,6 +16,7 @@ import lungfish.plan.Plan;
 import lungfish.plan.Solution;
 import lungfish.quantity.Quantities;
 import lungfish.sizing.Limit;
+import lungfish.today.Beside;
 
 /**
  * A plan as JSON, as docs/schemas/plan.schema.json says: SI units, named in the keys; what is not known is null. Where the
@@ -49,6 +50,7 @@ public final class PlanJson {
         out.object("noise", this::noise);
         out.object("backup", this::backup);
         Keys.object(out, "cost", plan.cost(), this::cost);
+        out.object("today", new BesideJson(Beside.of(plan))::write);
         reasons.findings(out, plan.findings());
         reasons.assumptions(out, plan.assumptions());
         reasons.whys(out, plan.whys());

@@ -5,6 +5,7 @@ import lungfish.plan.Plan;
 import lungfish.quantity.Dimension;
 import lungfish.quantity.Quantities;
 import lungfish.reason.Severity;
+import lungfish.today.Beside;
 
 /** A plan as text for people: one sentence, the panels, the outlets, what to mend, the cautions last. */
 public final class PlanText {
@@ -36,6 +37,7 @@ public final class PlanText {
     private Page page() {
         Page page = new Page().heading(plan.room().name()).paragraph(headline());
         new Panels(plan, quantities, names, page).write();
+        new BesidePage(plan, Beside.of(plan), quantities).write(page);
         new OutletTable(plan, quantities).write(page);
         FindingsText findings = new FindingsText(sentences, page);
         findings.some(plan.findings(), Severity.BLOCKING, Severity.WARNING, Severity.NOTE);
@@ -46,7 +48,7 @@ public final class PlanText {
 
     private String headline() {
         if (plan.keepPumps()) {
-            return "Keep the small pumps you have: they give this room its air, and a central blower would not pay.";
+            return "No central blower yet: the small pumps you have give this room its air, and it would not pay.";
         }
         return plan.duty()
                 .map(this::headline)
