@@ -1,17 +1,12 @@
 package lungfish.headroom;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import lungfish.blower.Wear;
-import lungfish.demand.Need;
 import lungfish.demand.Upkeep;
-import lungfish.network.Answer;
 import lungfish.network.Drop;
 import lungfish.network.Network;
 import lungfish.network.Solver;
@@ -21,31 +16,34 @@ import lungfish.sizing.Fleet;
 import lungfish.sizing.Limit;
 import lungfish.sizing.Needed;
 import lungfish.sizing.Running;
-import lungfish.sizing.Runs;
 
 /**
- * Finds how many outlets still fit. The new outlets are two leaves in the network: one real drop, which says what pressure
- * such an outlet wants at that tap, and one leaf that takes the air of all the others. So the network keeps its shape,
- * however many they are, and is analysed once. The air that is left now, shared among new outlets, says about how many they
- * are: from there steps of doubled length go to where a limit breaks, and halving finds the last that fits.
+ * Finds how many outlets still fit at a place of the pipe, by halving. The new outlets are two leaves in the network: one
+ * real drop, which says what pressure such an outlet wants there, and one leaf that takes the air of all the others. So the
+ * network keeps its shape, however many they are, and is analysed once for each place.
  */
 public final class Search {
     /** No room is asked about more new outlets than this. */
     public static final int MOST = 4096;
 
-    private final Asked asked;
+    private static final Total NO_AIR = new Total(Double.NaN, 0);
+
     private final Function<Running, Optional<Limit.Broken>> further;
+    private final Asked asked;
+    private final PipedRoom room;
+    private final Newcomer newcomer;
+    private final String indexNode;
     private final Solver solver;
-    private final Need like;
-    private final int likeDrop;
-    private final String node;
+    private Ceiling ceiling;
     private Fleet fleet;
     private Network base;
-    private Drop real;
-    private Drop rest;
+    private Drop pattern;
+
+    /** What the whole room needs with the new outlets on. */
+    private record Total(double pressurePa, double freeM3PerS) {}
 
     /**
-     * A search in a room.
+     * A search for room for outlets like the commonest.
      *
      * @param further limits beyond flow, pressure, rating and heat (noise, battery), judged where the tired machine runs, as in the headline
      */
@@ -55,20 +53,31 @@ public final class Search {
             Needed needed,
             Asked asked,
             Function<Running, Optional<Limit.Broken>> further) {
+        this(room, fleet, needed, asked, further, Newcomer.commonest(room.needs()));
+    }
+
+    /** A search for room for outlets of any kind. */
+    public Search(
+            PipedRoom room,
+            Fleet fleet,
+            Needed needed,
+            Asked asked,
+            Function<Running, Optional<Limit.Broken>> further,
+            Newcomer newcomer) {
+        this.room = room;
         this.asked = asked;
         this.further = further;
+        this.newcomer = newcomer;
         this.fleet = fleet;
+        this.ceiling = new Ceiling(fleet, asked, further);
         this.base = room.network(Upkeep.DUE, fleet.fixedSources(0));
-        this.like = commonest(room.needs());
-        this.likeDrop = room.needs().indexOf(like);
-        this.node = base.drops().get(needed.tuned().indexDrop()).node();
-        this.real = oneMore();
-        this.rest = theOthers();
-        this.solver = Solver.of(with(1));
+        this.indexNode = base.drops().get(needed.tuned().indexDrop()).node();
+        this.pattern = pattern();
+        this.solver = Solver.of(base);
     }
 
     /**
-     * Takes other numbers of the same room: the new outlets stay at their tap, and are like what their pattern is now.
+     * Takes other numbers of the same room: the headline's outlets stay at their tap, and are like what their pattern is now.
      *
      * @param changed of the same shape, devices due
      * @param machines at the same places
@@ -76,13 +85,83 @@ public final class Search {
     public void use(Network changed, Fleet machines) {
         base = changed;
         fleet = machines;
-        real = oneMore();
-        rest = theOthers();
+        ceiling = new Ceiling(machines, asked, further);
+        pattern = pattern();
     }
 
-    private Drop oneMore() {
-        Drop pattern = base.drops().get(likeDrop);
-        return new Drop(
+    private Drop pattern() {
+        Drop there = base.drops().get(room.needs().indexOf(newcomer.like()));
+        return newcomer.isLikeThere()
+                ? there
+                : room.otherwise(there, newcomer.like(), newcomer.device(), newcomer.depthM())
+                        .withTarget(newcomer.targetM3PerS());
+    }
+
+    /** The headline: such outlets hung where the worst-served one hangs. */
+    public Headroom find(Needed needed, double freshFreeM3PerS) {
+        double left = fleet.freeAt(needed.pressurePa(), Wear.TIRED) - needed.freeM3PerS();
+        Fits fits = at(indexNode, needed, (int) Math.min(MOST, left / each()));
+        return new Headroom(fits.outlets(), left, freshFreeM3PerS, fits.limit(), newcomer.like());
+    }
+
+    private double each() {
+        return pattern.targetM3PerS().orElse(newcomer.targetM3PerS());
+    }
+
+    /**
+     * How many fit at a node.
+     *
+     * @param needed what the room needs as it is
+     * @param guess a number that may be near, as it is at the next place of the pipe; it changes the work, not the answer
+     */
+    public Fits at(String node, Needed needed, int guess) {
+        Optional<Limit.Broken> now = ceiling.broken(needed.pressurePa(), needed.freeM3PerS());
+        if (now.isPresent()) {
+            return new Fits(0, needed.pressurePa(), now);
+        }
+        Count count = new Count(node, new Total(needed.pressurePa(), needed.freeM3PerS()));
+        int outlets = LastThatHolds.find(guess, MOST, count::fits);
+        return new Fits(outlets, count.fitting.pressurePa(), count.broken);
+    }
+
+    /** The numbers of new outlets at a node, asked one after the other; keeps what the last of each kind said. */
+    private final class Count {
+        private final String node;
+        private Total fitting;
+        private Optional<Limit.Broken> broken = Optional.empty();
+
+        Count(String node, Total now) {
+            this.node = node;
+            this.fitting = now;
+        }
+
+        boolean fits(int more) {
+            Total total = total(node, more);
+            Optional<Limit.Broken> limit = Search.this.broken(total);
+            broken = limit.isPresent() ? limit : broken;
+            fitting = limit.isPresent() ? fitting : total;
+            return limit.isEmpty();
+        }
+    }
+
+    private Total total(String node, int more) {
+        solver.use(with(node, more));
+        return solver.tuned()
+                .match(
+                        asSet -> NO_AIR,
+                        tuned -> new Total(tuned.requiredGaugePa(), tuned.totalFreeM3PerS()),
+                        refused -> NO_AIR);
+    }
+
+    private Optional<Limit.Broken> broken(Total total) {
+        return Double.isNaN(total.pressurePa())
+                ? Optional.of(Limit.PRESSURE.broken(0, fleet.shutPa(Wear.TIRED)))
+                : ceiling.broken(total.pressurePa(), total.freeM3PerS());
+    }
+
+    private Network with(String node, int more) {
+        List<Drop> drops = new ArrayList<>(base.drops());
+        drops.add(new Drop(
                 "one more",
                 node,
                 pattern.valveKOpen(),
@@ -91,109 +170,12 @@ public final class Search {
                 pattern.check(),
                 pattern.device(),
                 pattern.depthM(),
-                pattern.targetM3PerS());
-    }
-
-    private Drop theOthers() {
-        return new Drop(
-                "the others",
-                node,
-                1,
-                1,
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                0,
-                OptionalDouble.empty());
-    }
-
-    /** The device that most outlets have; of those, the deepest, and of equally deep ones the most thirsty. */
-    static Need commonest(List<Need> needs) {
-        Map<String, Long> counts = needs.stream()
-                .collect(Collectors.groupingBy(need -> need.device().id(), Collectors.counting()));
-        Comparator<Need> byCount = Comparator.comparingLong(
-                need -> counts.getOrDefault(need.device().id(), 0L));
-        return needs.stream()
-                .max(byCount.thenComparing((Need need) -> need.device().id())
-                        .thenComparingDouble(need -> need.depthM().si())
-                        .thenComparingDouble(need -> need.targetM3PerS().si()))
-                .orElseThrow();
-    }
-
-    /** The answer. */
-    public Headroom find(Needed needed, double freshFreeM3PerS) {
-        double left = fleet.freeAt(needed.pressurePa(), Wear.TIRED) - needed.freeM3PerS();
-        Optional<Limit.Broken> now = broken(needed.pressurePa(), needed.freeM3PerS());
-        if (now.isPresent()) {
-            return new Headroom(0, left, freshFreeM3PerS, now, like);
-        }
-        return walked(Math.max(1, (int) Math.min(MOST, left / each())), needed, left, freshFreeM3PerS);
-    }
-
-    private Headroom walked(int start, Needed needed, double left, double fresh) {
-        int fits = 0;
-        int breaks = MOST + 1;
-        Optional<Limit.Broken> limit = Optional.empty();
-        int step = 1;
-        int at = start;
-        while (breaks - fits > 1) {
-            Optional<Limit.Broken> broken = broken(at, needed);
-            fits = broken.isEmpty() ? at : fits;
-            breaks = broken.isEmpty() ? breaks : at;
-            limit = broken.isEmpty() ? limit : broken;
-            at = next(fits, breaks, step);
-            step *= 2;
-        }
-        return new Headroom(fits, left, fresh, limit, like);
-    }
-
-    /** A longer step where all so far fitted, or none did; the middle once there is one of each. */
-    private static int next(int fits, int breaks, int step) {
-        if (fits == 0) {
-            return Math.max(1, breaks - step);
-        }
-        return breaks > MOST ? Math.min(MOST, fits + step) : (fits + breaks) / 2;
-    }
-
-    private double each() {
-        return real.targetM3PerS().orElse(like.targetM3PerS().si());
-    }
-
-    private Optional<Limit.Broken> broken(int more, Needed needed) {
-        solver.use(with(more));
-        Answer answer = solver.tuned();
-        return answer.match(
-                asSet -> Optional.empty(),
-                tuned -> broken(tuned.requiredGaugePa(), tuned.totalFreeM3PerS()),
-                refused -> Optional.of(Limit.PRESSURE.broken(0, needed.pressurePa())));
-    }
-
-    private Optional<Limit.Broken> broken(double pressurePa, double freeM3PerS) {
-        double gives = fleet.freeAt(pressurePa, Wear.TIRED);
-        if (fleet.shutPa(Wear.TIRED) <= pressurePa) {
-            return Optional.of(Limit.PRESSURE.broken(fleet.shutPa(Wear.TIRED), pressurePa));
-        }
-        if (gives < freeM3PerS) {
-            return Optional.of(Limit.FLOW.broken(gives, freeM3PerS));
-        }
-        Runs runs = new Runs(pressurePa, freeM3PerS, asked.sparePa());
-        Running fresh = runs.of(fleet, Wear.NEW);
-        return fleet.overRating(Math.max(pressurePa, fresh.gaugePa()), Wear.NEW)
-                .or(() -> tooHot(fresh))
-                .or(() -> further.apply(runs.of(fleet, Wear.TIRED)));
-    }
-
-    private Optional<Limit.Broken> tooHot(Running fresh) {
-        double airK = fresh.discharge().coolK();
-        return airK > asked.warmestPipeK()
-                ? Optional.of(Limit.HEAT.broken(airK, asked.warmestPipeK()))
-                : Optional.empty();
-    }
-
-    private Network with(int more) {
-        List<Drop> drops = new ArrayList<>(base.drops());
-        drops.add(real);
-        drops.add(more > 1 ? rest.withTarget((more - 1) * each()) : rest);
+                pattern.targetM3PerS()));
+        drops.add(theOthers(node, more > 1 ? OptionalDouble.of((more - 1) * each()) : OptionalDouble.empty()));
         return base.withDrops(drops);
+    }
+
+    private static Drop theOthers(String node, OptionalDouble target) {
+        return new Drop("the others", node, 1, 1, Optional.empty(), Optional.empty(), Optional.empty(), 0, target);
     }
 }

@@ -49,6 +49,11 @@ public record Drop(
         return new Drop(id, node, valveK, valveKOpen, airline, check, device, depthM, target);
     }
 
+    /** The same, its tap at another node. */
+    public Drop hungAt(String newNode) {
+        return new Drop(id, newNode, valveK, valveKOpen, airline, check, device, depthM, targetM3PerS);
+    }
+
     /** The same without a wish: the tuned network leaves it shut. */
     public Drop withoutTarget() {
         return new Drop(id, node, valveK, valveKOpen, airline, check, device, depthM, OptionalDouble.empty());

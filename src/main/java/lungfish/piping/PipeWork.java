@@ -57,6 +57,16 @@ final class PipeWork {
         return Names.of(run, at);
     }
 
+    /** Cuts every run into pieces of one length, none longer than this; nothing leaves or joins there, and nothing is lost. */
+    void cutEvery(double mostM) {
+        for (RunLine line : layout.lines()) {
+            int pieces = (int) Math.ceil(line.lengthM() / mostM);
+            for (int i = 1; i < pieces; i++) {
+                stopsOf(line.run().id()).add(Names.millimetres(line.run(), i * line.lengthM() / pieces));
+            }
+        }
+    }
+
     /** Ties the end of one run to the place on another that it touches. */
     void join(Joints.Joint joint) {
         String end = stopAt(joint.end());

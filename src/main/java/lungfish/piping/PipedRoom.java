@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import lungfish.catalogue.DeviceClass;
 import lungfish.demand.Need;
 import lungfish.demand.Upkeep;
 import lungfish.network.Drop;
@@ -55,6 +57,42 @@ public record PipedRoom(
                     .withDevice(DropMaker.device(needs.get(i).resistance(upkeep))));
         }
         return drops;
+    }
+
+    /**
+     * A drop with another device, at another depth.
+     *
+     * @param drop that of the need, in any state of this network
+     * @param depthM below the water line of the need's tank
+     */
+    public Drop otherwise(Drop drop, Need need, DeviceClass device, double depthM) {
+        double networkM =
+                depthM * need.waterDensityKgPerM3() / network.conditions().waterDensityKgPerM3();
+        return drop.withDevice(DropMaker.device(device.due())).withDepth(networkM);
+    }
+
+    /** These drops, in the order of the needs, with some of them hung at one node. */
+    public List<Drop> rehung(List<Drop> drops, Predicate<Need> which, String node) {
+        List<Drop> all = new ArrayList<>(drops);
+        for (int i = 0; i < needs.size(); i++) {
+            if (which.test(needs.get(i))) {
+                all.set(i, all.get(i).hungAt(node));
+            }
+        }
+        return all;
+    }
+
+    /** The same room with some of its outlets hung at one node, on the airlines that they have. */
+    public PipedRoom rehung(Predicate<Need> which, String node) {
+        return new PipedRoom(
+                network.withDrops(rehung(network.drops(), which, node)),
+                needs,
+                blowerNodes,
+                spots,
+                stretches,
+                airlineM,
+                findings,
+                assumptions);
     }
 
     /** The stretch of a run that a pipe stands for. */

@@ -64,10 +64,21 @@ public final class Piping {
      * @return empty when the room has no pipe or no outlets: there is nothing to solve
      */
     public static Optional<PipedRoom> of(Room room, Demand demand, List<Blower> blowers, Catalogue catalogue) {
+        return of(room, demand, blowers, catalogue, OptionalDouble.empty());
+    }
+
+    /**
+     * The same network with more nodes along the pipe, for questions about places where nothing is yet.
+     *
+     * @param everyM no piece of a run is longer; absent: cut only where something leaves or joins
+     */
+    public static Optional<PipedRoom> of(
+            Room room, Demand demand, List<Blower> blowers, Catalogue catalogue, OptionalDouble everyM) {
         if (demand.needs().isEmpty()) {
             return Optional.empty();
         }
         Piping piping = new Piping(room, catalogue);
+        everyM.ifPresent(piping.work::cutEvery);
         return piping.layout.isEmpty() ? Optional.empty() : Optional.of(piping.build(demand, blowers));
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import lungfish.backup.BackupAnswer;
 import lungfish.backup.BatteryRuntime;
 import lungfish.backup.Load;
@@ -12,8 +13,10 @@ import lungfish.catalogue.BlowerClass;
 import lungfish.catalogue.Catalogue;
 import lungfish.cost.CostAnswer;
 import lungfish.demand.Demand;
+import lungfish.demand.Need;
 import lungfish.demand.Upkeep;
 import lungfish.headroom.Headroom;
+import lungfish.headroom.Newcomer;
 import lungfish.headroom.Search;
 import lungfish.network.Refused;
 import lungfish.noise.NoiseAnswer;
@@ -153,6 +156,16 @@ public final class Basis {
         Fleet fleet = candidate.fleet();
         double fresh = fleet.freeAt(neededClean.pressurePa(), Wear.NEW) - neededClean.freeM3PerS();
         return new Search(piped, fleet, needed, asked(), running -> further(candidate, running)).find(needed, fresh);
+    }
+
+    /** The same room with some of its outlets hung at one node; empty where it cannot be solved so. */
+    public Optional<Basis> rehung(Predicate<Need> which, String node) {
+        return of(setup, piped.rehung(which, node), refused -> {});
+    }
+
+    /** Looks for room for outlets of a kind with a candidate, at any node. */
+    public Search search(Candidate candidate, Newcomer newcomer) {
+        return new Search(piped, candidate.fleet(), needed, asked(), running -> further(candidate, running), newcomer);
     }
 
     /** The limits of a growing room that lie outside its pipe: noise, and the battery where a runtime is asked of it. */

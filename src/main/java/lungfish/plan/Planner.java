@@ -1,6 +1,7 @@
 package lungfish.plan;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import lungfish.catalogue.Catalogue;
 import lungfish.piping.PipedRoom;
 import lungfish.piping.Piping;
@@ -30,8 +31,18 @@ public final class Planner {
      * @throws IllegalArgumentException when the room names a class that is nowhere, which its reader rules out
      */
     public Optional<Basis> basis(Room room) {
+        return basis(room, OptionalDouble.empty());
+    }
+
+    /**
+     * The same, with more nodes along the pipe.
+     *
+     * @param everyM no piece of a run is longer; absent: cut only where something leaves or joins
+     */
+    public Optional<Basis> basis(Room room, OptionalDouble everyM) {
         Setup setup = Setup.of(room, catalogue);
-        return piped(setup).flatMap(piped -> Basis.of(setup, piped, refused -> {}));
+        return Piping.of(room, setup.demand(), setup.planned(), catalogue, everyM)
+                .flatMap(piped -> Basis.of(setup, piped, refused -> {}));
     }
 
     /**

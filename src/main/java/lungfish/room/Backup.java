@@ -44,6 +44,11 @@ public record Backup(
             OptionalDouble temperatureK,
             OptionalDouble wear,
             Optional<CircuitId> chargedFrom) {
+        /** So many of the same battery. */
+        public Battery times(int that) {
+            return new Battery(id, kind, that, voltageV, capacityC, temperatureK, wear, chargedFrom);
+        }
+
         /** The same battery, as warm as this; empty: unknown. */
         public Battery withTemperatureK(OptionalDouble that) {
             return new Battery(id, kind, count, voltageV, capacityC, that, wear, chargedFrom);

@@ -1,0 +1,32 @@
+package lungfish.growth;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import lungfish.catalogue.BlowerClass;
+import lungfish.plan.Basis;
+import lungfish.sizing.Fleet;
+
+/** Looks for the class that, bought today, carries a room through all its stages. */
+final class Foreseeing {
+    private Foreseeing() {}
+
+    /** The cheapest that does. */
+    static Optional<Stages.Foresight> of(List<Basis> stages, Fleet now) {
+        int machines = now.machines();
+        double price = now.placed().stream()
+                .mapToDouble(placed ->
+                        placed.machine().count() * placed.machine().kind().price())
+                .sum();
+        return stages.get(0).classes().stream()
+                .filter(kind -> carries(kind, stages))
+                .min(Comparator.comparingDouble(BlowerClass::price).thenComparing(BlowerClass::id))
+                .map(kind ->
+                        new Stages.Foresight(kind, machines, machines * kind.price(), machines * kind.price() - price));
+    }
+
+    private static boolean carries(BlowerClass kind, List<Basis> stages) {
+        return stages.stream()
+                .allMatch(basis -> Breaks.of(basis, basis.judge(kind)).isEmpty());
+    }
+}

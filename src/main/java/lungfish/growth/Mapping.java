@@ -1,0 +1,115 @@
+package lungfish.growth;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import lungfish.headroom.Fits;
+import lungfish.headroom.Newcomer;
+import lungfish.headroom.Search;
+import lungfish.network.Drop;
+import lungfish.network.Network;
+import lungfish.network.Pipe;
+import lungfish.piping.PipedRoom;
+import lungfish.piping.Spot;
+import lungfish.piping.Stretch;
+import lungfish.plan.Basis;
+import lungfish.plan.Planner;
+import lungfish.plan.Progress;
+import lungfish.room.Rack;
+import lungfish.room.Room;
+import lungfish.sizing.Candidate;
+
+/** Makes the headroom map of a room: the main is cut finely, and at every cut new outlets are hung on until a limit breaks. */
+public final class Mapping {
+    /** No two places lie further apart along the pipe, m. */
+    private static final double EVERY_M = 0.5;
+
+    private final Planner planner;
+    private final Basis basis;
+    private final Candidate candidate;
+    private final Newcomer newcomer;
+    private final List<Place> places = new ArrayList<>();
+    private final Map<String, Integer> placeOfNode = new HashMap<>();
+
+    private Mapping(Planner planner, Basis basis, Newcomer newcomer) {
+        this.planner = planner;
+        this.basis = basis;
+        this.candidate = basis.chosen(basis.ranked());
+        this.newcomer = newcomer;
+    }
+
+    /**
+     * The map.
+     *
+     * @return empty where the room cannot be solved
+     */
+    public static Optional<HeadroomMap> of(Planner planner, Room room, NewKind kind, Progress progress) {
+        return planner.basis(room, OptionalDouble.of(EVERY_M))
+                .map(basis -> new Mapping(planner, basis, kind.newcomer(basis)).map(progress));
+    }
+
+    private HeadroomMap map(Progress progress) {
+        List<Rack> planned =
+                basis.room().racks().stream().filter(Rack::isPlanned).toList();
+        List<String> nodes = onPipe(basis.piped());
+        int steps = nodes.size() * (1 + planned.size());
+        look(nodes, (done, of) -> progress.at(done, steps));
+        List<RackFit> racks = new ArrayList<>();
+        for (int i = 0; i < planned.size(); i++) {
+            int before = nodes.size() * (1 + i);
+            new RackTrial(planner, basis, candidate, newcomer, planned.get(i))
+                    .fit((done, of) -> progress.at(before + nodes.size() * done / of, steps))
+                    .ifPresent(racks::add);
+        }
+        progress.at(steps, steps);
+        return new HeadroomMap(newcomer, candidate, !basis.isChosen(), places, spans(), racks);
+    }
+
+    /** The nodes that lie on a run, in the order in which they were cut: along each run. */
+    static List<String> onPipe(PipedRoom piped) {
+        return piped.network().nodes().stream()
+                .filter(node -> Optional.ofNullable(piped.spots().get(node))
+                        .flatMap(Spot::run)
+                        .isPresent())
+                .toList();
+    }
+
+    private void look(List<String> nodes, Progress progress) {
+        Search search = basis.search(candidate, newcomer);
+        Set<String> taps = taps(basis.piped().network());
+        int guess = 0;
+        for (String node : nodes) {
+            progress.at(places.size(), nodes.size());
+            Fits fits = search.at(node, basis.needed(), guess);
+            guess = fits.outlets();
+            Spot spot = Objects.requireNonNull(basis.piped().spots().get(node));
+            placeOfNode.put(node, places.size());
+            places.add(new Place(spot.run().orElseThrow(), spot.alongM(), spot.place(), taps.contains(node), fits));
+        }
+    }
+
+    private static Set<String> taps(Network network) {
+        Set<String> taps = new HashSet<>();
+        network.drops().stream().map(Drop::node).forEach(taps::add);
+        return taps;
+    }
+
+    private List<Span> spans() {
+        List<Span> spans = new ArrayList<>();
+        for (Stretch stretch : basis.piped().stretches()) {
+            Pipe pipe = basis.piped().network().pipes().get(stretch.pipe());
+            Integer from = placeOfNode.get(pipe.from());
+            Integer to = placeOfNode.get(pipe.to());
+            if (from != null && to != null) {
+                spans.add(new Span(stretch.run(), stretch.fromM(), stretch.toM(), from, to));
+            }
+        }
+        return spans;
+    }
+}
