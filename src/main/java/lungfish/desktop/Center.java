@@ -9,6 +9,7 @@ import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import lungfish.reason.PartId;
+import lungfish.room.Blower;
 import lungfish.room.OutletId;
 import lungfish.room.Rack;
 import lungfish.room.RackId;
@@ -139,6 +140,12 @@ final class Center extends Sheet {
     /** The tools of what is shown. */
     ToolBelt belt() {
         return isRackOpen ? rackBelt : roomBelt;
+    }
+
+    /** To the room from above, with a machine in the hand. */
+    void draw(Blower.Role role) {
+        closeRack();
+        roomBelt.take(role);
     }
 
     private Optional<Canvas> drawn() {

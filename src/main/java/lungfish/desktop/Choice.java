@@ -39,7 +39,8 @@ final class Choice<T> extends JComboBox<Choice.Named<T>> {
         own.ifPresent(kept -> choose(kept::equals));
     }
 
-    private void choose(Predicate<T> wanted) {
+    /** The first of these, where there is one. */
+    void choose(Predicate<T> wanted) {
         for (int i = 0; i < getItemCount(); i++) {
             if (wanted.test(getItemAt(i).thing())) {
                 setSelectedIndex(i);

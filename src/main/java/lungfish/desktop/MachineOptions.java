@@ -42,6 +42,10 @@ final class MachineOptions extends JPanel {
         return role.chosen().orElse(Optional.of(Blower.Role.PLANNED));
     }
 
+    void choose(Blower.Role that) {
+        role.choose(Optional.of(that)::equals);
+    }
+
     double heightM() {
         if (role().isEmpty()) {
             return EAR_M;

@@ -21,6 +21,10 @@ final class MachineTool extends PointingTool {
         this.options = options;
     }
 
+    void means(Blower.Role role) {
+        options.choose(role);
+    }
+
     private SnappedPoint rest(Spot spot) {
         return Resting.snap(view(), Selection.NONE, spot).point(new Point(spot.xM(), spot.yM(), options.heightM()));
     }

@@ -8,10 +8,12 @@ import java.awt.KeyboardFocusManager;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
+import lungfish.room.Blower;
 import lungfish.room.OutletId;
 import org.jspecify.annotations.Nullable;
 
@@ -31,6 +33,7 @@ final class Side extends JPanel {
     private final JPanel over = new JPanel(new BorderLayout());
     private final SidePanel firstPanel;
     private transient Runnable opened = () -> {};
+    private transient Consumer<Blower.Role> drawing = role -> {};
     private @Nullable SideSheet open;
     private @Nullable Question asked;
     private @Nullable Component cameFrom;
@@ -109,6 +112,16 @@ final class Side extends JPanel {
             asked = question;
         }
         tabs.tell(Optional.of(question), false);
+    }
+
+    /** What takes a machine into the hand, to be drawn. */
+    void drawsWith(Consumer<Blower.Role> taking) {
+        drawing = taking;
+    }
+
+    /** Leads to the drawing, with a machine in the hand. */
+    void draw(Blower.Role role) {
+        drawing.accept(role);
     }
 
     /** Runs once a sheet is open: at once where one is. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.JComponent;
+import lungfish.room.Blower;
 
 /** The tools of one drawing, and the one in the hand. */
 final class ToolBelt {
@@ -74,6 +75,16 @@ final class ToolBelt {
         inHand.cancelled();
         inHand = tool;
         listeners.forEach(Runnable::run);
+    }
+
+    /** Takes the tool that puts down machines, set to one of these. */
+    void take(Blower.Role role) {
+        for (Tool tool : tools) {
+            if (tool instanceof MachineTool machine) {
+                machine.means(role);
+                take(tool);
+            }
+        }
     }
 
     /** Puts down what is going on; else the tool itself. Whether there was anything to put down. */

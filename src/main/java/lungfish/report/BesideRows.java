@@ -70,7 +70,7 @@ public final class BesideRows {
         if (air.givesM3PerS() <= 0) {
             return UNKNOWN;
         }
-        String lacking = air.shortOutlets() + " share " + flow(air.missingM3PerS()) + " too little";
+        String lacking = air.shortOutlets() + ", by " + flow(air.missingM3PerS());
         String unfed = air.unfed() + " without a pump";
         if (air.shortOutlets() > 0) {
             return air.unfed() > 0 ? lacking + ", " + unfed : lacking;

@@ -6,6 +6,7 @@ import lungfish.plan.Duty;
 import lungfish.plan.Plan;
 import lungfish.quantity.Dimension;
 import lungfish.quantity.Quantities;
+import lungfish.room.Blower;
 import lungfish.sizing.Limit;
 import lungfish.today.Beside;
 import lungfish.today.Reason;
@@ -53,10 +54,16 @@ public final class BesideWords {
                 "It never pays back, and the room does not say which outlets each small pump feeds: so nobody can say"
                         + " whether they give enough air. Choose a pump and say what it feeds.";
             case NO_BLOWER -> "Nothing can be solved yet: draw a main with its blower, and see what must be mended.";
-            case NO_PUMPS ->
-                "The room names no pump that runs today, so there is nothing to set the central blower against. What"
-                        + " runs today? Draw each pump with the machine tool, as a pump of today.";
+            case NO_PUMPS -> noPumps();
         };
+    }
+
+    private String noPumps() {
+        return plan.room().blowers(Blower.Role.TODAY).isEmpty()
+                ? "What runs today? The room names no pump, so there is nothing to set a central blower against. Draw each"
+                        + " pump, and say what it is and which outlets it feeds."
+                : "Pumps of today are drawn, but of none is it said what it is. Choose each and say its class, and which"
+                        + " outlets it feeds.";
     }
 
     private String notYet() {

@@ -84,6 +84,12 @@ public final class DocsWindows {
         WindowPane blowers = window("basement-rainbows", Preference.Theme.LIGHT, 100);
         blowers.acts().the(Question.BLOWERS).act();
         save("window-blowers", blowers, USUAL);
+        WindowPane today = window("basement-rainbows", Preference.Theme.LIGHT, 100);
+        today.acts().the(Question.TODAY).act();
+        save("window-today", today, USUAL);
+        WindowPane notYet = window("starting-out", Preference.Theme.DARK, 100);
+        notYet.acts().the(Question.TODAY).act();
+        save("window-not-yet", notYet, USUAL);
         WindowPane asSet = window("garage-killifish", Preference.Theme.LIGHT, 100);
         asSet.acts().the(SwitchTrial.class).act();
         save("window-as-set", asSet, USUAL);

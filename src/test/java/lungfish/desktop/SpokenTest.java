@@ -34,6 +34,7 @@ final class SpokenTest {
     enum Open {
         PANELS,
         BLOWERS,
+        TODAY,
         CONDITIONS,
         WHY,
         TROUBLE,
@@ -47,6 +48,7 @@ final class SpokenTest {
         switch (what) {
             case PANELS -> {}
             case BLOWERS -> bench.ask(Question.BLOWERS);
+            case TODAY -> bench.ask(Question.TODAY);
             case CONDITIONS -> bench.act(SetConditions.class);
             case WHY -> side.ask(Subject.NOISE);
             case TROUBLE -> side.open(new TroubleSheet(bench.pane().view(), side, TROUBLE));
