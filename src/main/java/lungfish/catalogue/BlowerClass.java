@@ -80,6 +80,40 @@ public record BlowerClass(
         return points.get(0).freeM3PerS();
     }
 
+    /**
+     * The same class, giving another share of its air at each pressure.
+     *
+     * @param share of what its data sheet says
+     * @param tired share of that left when it is due for a rebuild
+     */
+    public BlowerClass giving(double share, double tired) {
+        List<CurvePoint> given = points.stream()
+                .map(point -> new CurvePoint(point.gaugePa(), share * point.freeM3PerS(), point.watts()))
+                .toList();
+        return new BlowerClass(
+                id,
+                name,
+                kind,
+                share * ratedM3PerS,
+                ratedPa,
+                given,
+                continuousPa,
+                level,
+                portM,
+                priceLow,
+                priceHigh,
+                rebuildPrice,
+                rebuildS,
+                lifeS,
+                tired,
+                leastShare,
+                efficiency,
+                surgeFactor,
+                voltageV,
+                frequencyHz,
+                source);
+    }
+
     /** Middle of the price band. */
     public double price() {
         return (priceLow + priceHigh) / 2;

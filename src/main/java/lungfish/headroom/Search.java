@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import lungfish.blower.Wear;
+import lungfish.demand.Need;
 import lungfish.demand.Upkeep;
 import lungfish.network.Drop;
 import lungfish.network.Network;
@@ -87,6 +88,17 @@ public final class Search {
         fleet = machines;
         ceiling = new Ceiling(machines, asked, further);
         pattern = pattern();
+    }
+
+    /** The same, the new outlets like another drop. */
+    public void use(Network changed, Drop like, Fleet machines) {
+        use(changed, machines);
+        pattern = like;
+    }
+
+    /** The outlet that the new ones are like. */
+    public Need like() {
+        return newcomer.like();
     }
 
     private Drop pattern() {

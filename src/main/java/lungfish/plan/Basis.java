@@ -155,7 +155,12 @@ public final class Basis {
     public Headroom headroom(Candidate candidate) {
         Fleet fleet = candidate.fleet();
         double fresh = fleet.freeAt(neededClean.pressurePa(), Wear.NEW) - neededClean.freeM3PerS();
-        return new Search(piped, fleet, needed, asked(), running -> further(candidate, running)).find(needed, fresh);
+        return search(candidate).find(needed, fresh);
+    }
+
+    /** Looks for room for outlets like the commonest with a candidate; can be asked again with other numbers of the room. */
+    public Search search(Candidate candidate) {
+        return new Search(piped, candidate.fleet(), needed, asked(), running -> further(candidate, running));
     }
 
     /** The same room with some of its outlets hung at one node; empty where it cannot be solved so. */

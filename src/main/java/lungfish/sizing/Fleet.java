@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import lungfish.air.FreeAir;
 import lungfish.blower.Discharge;
@@ -88,6 +89,17 @@ public final class Fleet {
                 placed.stream()
                         .map(each ->
                                 all || !each.named() ? each.with(each.machine().as(kind)) : each)
+                        .toList(),
+                bleed,
+                room);
+    }
+
+    /** The same machines, each of a class that differs somewhat. */
+    public Fleet with(UnaryOperator<BlowerClass> change) {
+        return new Fleet(
+                placed.stream()
+                        .map(each -> each.with(
+                                each.machine().as(change.apply(each.machine().kind()))))
                         .toList(),
                 bleed,
                 room);
