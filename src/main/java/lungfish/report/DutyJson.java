@@ -58,7 +58,7 @@ final class DutyJson {
         Keys.number(out, "price", kind.price());
     }
 
-    private static void broken(JsonWriter out, Limit.Broken broken) {
+    static void broken(JsonWriter out, Limit.Broken broken) {
         out.word("limit", broken.limit());
         Keys.number(out, "found_si", broken.foundSi());
         Keys.number(out, "allowed_si", broken.allowedSi());

@@ -10,7 +10,8 @@ final class SchemaCommand extends Command {
     enum Kind {
         ROOM("room.schema.json"),
         NETWORK("network.schema.json"),
-        PLAN("plan.schema.json");
+        PLAN("plan.schema.json"),
+        STAGES("stages.schema.json");
 
         private final String file;
 
@@ -19,7 +20,7 @@ final class SchemaCommand extends Command {
         }
     }
 
-    @Parameters(paramLabel = "room|network|plan", description = "Which one.")
+    @Parameters(paramLabel = "room|network|plan|stages", description = "Which one.")
     private Kind kind = Kind.ROOM;
 
     @Override

@@ -43,6 +43,7 @@ public final class Terminal {
                 new PlanCommand(),
                 new CheckCommand(),
                 new BlowersCommand(),
+                new StagesCommand(),
                 new NetworkCommand(),
                 new SolveCommand(),
                 new SchemaCommand(),

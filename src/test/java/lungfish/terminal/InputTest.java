@@ -24,7 +24,7 @@ final class InputTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"plan", "check", "blowers", "network", "solve"})
+    @ValueSource(strings = {"plan", "check", "blowers", "stages", "network", "solve"})
     void aFileThatIsNotThereIsAProblem(String command) throws IOException {
         String nowhere = folder.resolve("nowhere.json").toString();
         assertThat(problems(Said.by(command, nowhere, "--json"))
@@ -91,7 +91,7 @@ final class InputTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"plan", "check", "blowers", "network"})
+    @ValueSource(strings = {"plan", "check", "blowers", "stages", "network"})
     void aRoomWhoseBlowerIsFarTooSmallIsBlocked(String command) throws IOException {
         assertThat(Said.by(command, farTooSmall()).exit()).isEqualTo(Exit.BLOCKED);
     }

@@ -73,6 +73,15 @@ final class PlansOfDemoRoomsTest {
 
     @ParameterizedTest
     @MethodSource("demoRooms")
+    void theStagesFitTheirSchemaAndAScreen(String room) throws IOException {
+        assertFits("stages.schema.json", Said.by("stages", room, "--json").out());
+        assertThat(Said.by("stages", room, "--units", "us").out().lines())
+                .hasSizeLessThanOrEqualTo(24)
+                .allMatch(line -> line.length() <= 110);
+    }
+
+    @ParameterizedTest
+    @MethodSource("demoRooms")
     void theNetworkFitsItsSchemaAndIsSolved(String room, @TempDir Path folder) throws IOException {
         String network = Said.by("network", room, "--json").out();
         assertFits("network.schema.json", network);
@@ -131,7 +140,7 @@ final class PlansOfDemoRoomsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"plan", "check", "blowers", "network"})
+    @ValueSource(strings = {"plan", "check", "blowers", "stages", "network"})
     void runTwiceItSaysTheSame(String command) {
         assertThat(Said.by(command, "garage-killifish", "--json"))
                 .isEqualTo(Said.by(command, "garage-killifish", "--json"));

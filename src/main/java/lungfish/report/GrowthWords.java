@@ -1,0 +1,224 @@
+package lungfish.report;
+
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import lungfish.growth.HeadroomMap;
+import lungfish.growth.Mend;
+import lungfish.growth.RackFit;
+import lungfish.growth.Repair;
+import lungfish.growth.Stage;
+import lungfish.growth.Stages;
+import lungfish.headroom.Newcomer;
+import lungfish.quantity.Dimension;
+import lungfish.quantity.Quantities;
+import lungfish.room.Blower;
+import lungfish.room.RunId;
+import lungfish.sizing.Limit;
+
+/** Says how a room grows, in the keeper's words and units. */
+public final class GrowthWords {
+    private final Quantities quantities;
+    private final Names names;
+    private final Limits limits;
+
+    public GrowthWords(Quantities quantities, Names names) {
+        this.quantities = quantities;
+        this.names = names;
+        this.limits = new Limits(quantities);
+    }
+
+    /** "Now", "Step 2, in two years". */
+    public static String when(Stage.When when) {
+        return when.isNow()
+                ? "Now"
+                : "Step " + when.number() + when.name().map(name -> ", " + name).orElse("");
+    }
+
+    /** A shape for a state, which tells it without a colour. */
+    public static String mark(Stage.State state) {
+        return switch (state) {
+            case FITS -> "●";
+            case TIGHT -> "◐";
+            case BREAKS -> "✕";
+        };
+    }
+
+    /** The racks that come with a stage. */
+    public String racks(Stage stage) {
+        return stage.when().added().stream().map(rack -> names.of(rack.part())).collect(Collectors.joining(", "));
+    }
+
+    /** How a stage stands, in a few words. */
+    public static String state(Stage stage) {
+        return switch (stage.state()) {
+            case FITS -> "fits";
+            case TIGHT -> "fits, eats into the reserve";
+            case BREAKS -> "breaks";
+        };
+    }
+
+    /** What is behind its state: the limit that breaks and by how much, or what is left. */
+    public String verdict(Stage stage) {
+        Stage.Standing standing = stage.standing();
+        String reserve = show(standing.blower().reserveShare(), Dimension.SHARE) + " in reserve";
+        return standing.breaks()
+                .map(this::broken)
+                .orElseGet(() -> more(standing.headroom().outlets()) + ", " + reserve);
+    }
+
+    private String broken(Limit.Broken broken) {
+        boolean isShort = broken.limit() == Limit.FLOW || broken.limit() == Limit.PRESSURE;
+        return limits.says(broken)
+                + (isShort ? ", short by " + show(broken.bySi(), broken.limit().dimension()) : "");
+    }
+
+    /** "17 more outlets". */
+    public static String more(int outlets) {
+        return outlets == 0 ? "no more outlets" : outlets == 1 ? "1 more outlet" : outlets + " more outlets";
+    }
+
+    /** Which stage breaks first, or that none does. */
+    public String headline(Stages stages) {
+        Optional<Stage> first = stages.firstToBreak();
+        if (first.isPresent()) {
+            String when =
+                    first.get().when().isNow() ? "now" : lower(when(first.get().when()));
+            return "Breaks first " + (first.get().when().isNow() ? "" : "at ") + when + ": "
+                    + first.get()
+                            .standing()
+                            .breaks()
+                            .map(each -> each.limit().words())
+                            .orElse("") + ".";
+        }
+        return stages.hasSteps()
+                ? "The blower of now carries every step."
+                : "No rack is planned. Mark one as planned, and say with which step it comes.";
+    }
+
+    private static String lower(String text) {
+        return text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
+    }
+
+    /** Which blower the stages rest on. */
+    public static String blower(Stages stages) {
+        String name = FleetName.of(stages.blower());
+        return stages.recommended()
+                ? "On the blower that the plan recommends for now, " + name + "."
+                : "On the blower that the room names, " + name + ".";
+    }
+
+    /** The cheapest step that mends a stage, with its price. */
+    public String mend(Repair repair) {
+        if (repair.mend().isEmpty()) {
+            return "None of " + repair.tried() + " steps that were tried mends it.";
+        }
+        Mend mend = repair.mend().get();
+        String step = mend(mend) + ", " + price(mend.price());
+        return repair.still()
+                .map(wish -> "No step meets every wish. Nearest: " + step + "; then " + limits.says(wish) + ".")
+                .orElse("Cheapest mend: " + step + ".");
+    }
+
+    private String price(double money) {
+        return money == 0 ? "at no cost" : show(money, Dimension.MONEY);
+    }
+
+    /** A step as something to do. */
+    public String mend(Mend mend) {
+        if (mend instanceof Mend.Bleed bleed) {
+            return bleed.to() instanceof Blower.Unbled ? "shut the bleed" : "bleed it down to what the room needs";
+        }
+        if (mend instanceof Mend.WiderPipe pipe) {
+            return "lay " + show(pipe.metres(), Dimension.LENGTH) + " of pipe anew in "
+                    + pipe.to().name();
+        }
+        if (mend instanceof Mend.Exchange exchange) {
+            return (exchange.machines() > 1 ? "exchange the blowers for " : "exchange the blower for ")
+                    + count(exchange.machines())
+                    + exchange.to().name();
+        }
+        if (mend instanceof Mend.Beside beside) {
+            return "one more beside it, " + beside.like().name();
+        }
+        if (mend instanceof Mend.Silencer silencer) {
+            return "fit " + (silencer.pieces() > 1 ? count(silencer.pieces()) : "an ")
+                    + lower(silencer.kind().name());
+        }
+        if (mend instanceof Mend.MoreBattery battery) {
+            return "one more battery of " + show(battery.like().capacityC(), Dimension.CHARGE) + " at "
+                    + show(battery.like().voltageV(), Dimension.VOLTAGE);
+        }
+        return ((Mend.Together) mend).steps().stream().map(this::mend).collect(Collectors.joining(", and "));
+    }
+
+    private static String count(int many) {
+        return many > 1 ? many + " × " : "";
+    }
+
+    /** What to buy today to carry all; empty where nothing breaks. */
+    public Optional<String> foresight(Stages stages) {
+        if (stages.firstToBreak().isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(stages.foresight()
+                .map(this::foresight)
+                .orElse("No class of blower alone would carry every step within all wishes."));
+    }
+
+    private String foresight(Stages.Foresight foresight) {
+        double more = foresight.more();
+        String than = Math.abs(more) < 0.5
+                ? "no more than that of now"
+                : show(Math.abs(more), Dimension.MONEY) + (more > 0 ? " more" : " less") + " than that of now";
+        return "Bought today, " + count(foresight.machines()) + foresight.kind().name() + " would carry every step: "
+                + show(foresight.price(), Dimension.MONEY) + ", " + than + ".";
+    }
+
+    /** "Medium sponge filter, 25 cm deep, 1.50 L/min". */
+    public String newcomer(Newcomer newcomer) {
+        return newcomer.device().name() + ", " + show(newcomer.depthM(), Dimension.DEPTH) + " deep, "
+                + show(newcomer.targetM3PerS(), Dimension.AIR_FLOW);
+    }
+
+    /** How many fit where, in a line. */
+    public String headline(HeadroomMap map) {
+        if (map.placeMatters()) {
+            String best =
+                    map.best().map(place -> place(place.run(), place.alongM())).orElse("");
+            return map.least() + " to " + map.most() + " more outlets; most at " + best + ".";
+        }
+        String count = map.least() == map.most() ? more(map.most()) : map.least() + " to " + more(map.most());
+        return lowerFirst(count) + " anywhere on the pipe: the place does not matter.";
+    }
+
+    private static String lowerFirst(String count) {
+        return count.startsWith("no ") ? "No " + count.substring(3) : count;
+    }
+
+    /** "3.20 m along Loop". */
+    public String place(RunId run, double alongM) {
+        return show(alongM, Dimension.LENGTH) + " along " + names.of(run.part());
+    }
+
+    /** Whether a planned rack fits now, and where best. */
+    public String rack(RackFit rack) {
+        if (!rack.fits()) {
+            return "does not fit now: " + rack.breaks().map(this::broken).orElse("");
+        }
+        String after = more(rack.own().outlets()) + " after it";
+        return rack.best()
+                .map(best -> "fits now, " + after + "; hung at " + place(best.run(), best.alongM()) + ", "
+                        + best.fits().outlets())
+                .orElse("fits now, " + after + ", wherever it is hung");
+    }
+
+    /** What stops one more. */
+    public String limit(Optional<Limit.Broken> limit) {
+        return limit.map(broken -> broken.limit().words()).orElse("nothing");
+    }
+
+    private String show(double si, Dimension dimension) {
+        return quantities.show(si, dimension);
+    }
+}
