@@ -33,14 +33,12 @@ public final class Cost {
     private final int years;
     private final Set<Assumption> assumptions = new LinkedHashSet<>();
 
-    private Cost(Room room, Catalogue catalogue) {
+    private Cost(Room room, Catalogue catalogue, int years) {
         this.room = room;
         this.catalogue = catalogue;
+        this.years = years;
         AssumedValue price = catalogue.assumed(ENERGY_PRICE);
         this.pricePerJ = Given.typedOr(room.supply().pricePerJ(), price.given());
-        AssumedValue span = catalogue.assumed(COST_YEARS);
-        this.years = (int) Math.max(1, Math.round(span.si() / YEAR_S));
-        assumptions.add(span.about(PartId.ROOM));
         if (pricePerJ.isAssumed()) {
             assumptions.add(price.about(PartId.ROOM));
         }
@@ -51,7 +49,15 @@ public final class Cost {
      * again before they wear out.
      */
     public static CostAnswer of(Room room, Catalogue catalogue, Central central, List<Running> today) {
-        return new Cost(room, catalogue).answer(central, today);
+        AssumedValue span = catalogue.assumed(COST_YEARS);
+        Cost cost = new Cost(room, catalogue, (int) Math.max(1, Math.round(span.si() / YEAR_S)));
+        cost.assumptions.add(span.about(PartId.ROOM));
+        return cost.answer(central, today);
+    }
+
+    /** What a central blower costs in its first years, new, with nothing beside it. */
+    public static Bill over(int years, Room room, Catalogue catalogue, Central central) {
+        return new Cost(room, catalogue, years).bill(central.purchase(), central.machines(), List.of());
     }
 
     /** Energy and rebuilds of machines that run all the year, averaged over their lives; no purchase, no replacement. */

@@ -11,6 +11,7 @@ import lungfish.backup.Load;
 import lungfish.blower.Wear;
 import lungfish.catalogue.BlowerClass;
 import lungfish.catalogue.Catalogue;
+import lungfish.cost.Bill;
 import lungfish.cost.CostAnswer;
 import lungfish.demand.Demand;
 import lungfish.demand.Need;
@@ -145,6 +146,16 @@ public final class Basis {
     /** What a fleet costs with its pipe, where it runs, against the pumps of today. */
     public CostAnswer cost(Fleet fleet, double gaugePa, List<PumpDuty> pumps) {
         return Money.of(setup, fleet, gaugePa, pumps);
+    }
+
+    /** What a fleet costs in its first years where it runs, without the pipe. */
+    public Bill costOfMachines(Fleet fleet, double gaugePa, int years) {
+        return Money.ofMachines(setup, fleet, gaugePa, years);
+    }
+
+    /** Energy and rebuilds of a candidate in a year, averaged over its life. */
+    public double perYear(Candidate candidate) {
+        return choosing.perYear(candidate);
     }
 
     public NoiseAnswer noise(Fleet fleet) {

@@ -93,7 +93,8 @@ final class Choosing {
                 .orElse(NO_PIPE_LIMIT_K);
     }
 
-    private double perYear(Candidate candidate) {
+    /** Energy and rebuilds of a candidate in a year, averaged over its life. */
+    double perYear(Candidate candidate) {
         return Money.perYear(setup, candidate.fleet(), candidate.tired().gaugePa());
     }
 

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import lungfish.blower.Machine;
 import lungfish.blower.Wear;
+import lungfish.cost.Bill;
 import lungfish.cost.Central;
 import lungfish.cost.Cost;
 import lungfish.cost.CostAnswer;
@@ -22,9 +23,6 @@ final class Money {
      * @param gaugePa where the blowers run
      */
     static CostAnswer of(Setup setup, Fleet fleet, double gaugePa, List<PumpDuty> pumps) {
-        double accessories = fleet.placed().stream()
-                .mapToDouble(each -> each.machine().accessories().price())
-                .sum();
         List<Running> today = pumps.stream()
                 .map(pump -> running(pump.machine(), pump.watts(), pump.pump().ageS()))
                 .toList();
@@ -33,8 +31,20 @@ final class Money {
                 setup.catalogue(),
                 new Central(
                         machines(fleet, gaugePa),
-                        accessories + PipePrice.of(setup).total()),
+                        accessories(fleet) + PipePrice.of(setup).total()),
                 today);
+    }
+
+    /** What a fleet costs in its first years with what is fitted to it, without the pipe. */
+    static Bill ofMachines(Setup setup, Fleet fleet, double gaugePa, int years) {
+        Central alone = new Central(machines(fleet, gaugePa), accessories(fleet));
+        return Cost.over(years, setup.room(), setup.catalogue(), alone);
+    }
+
+    private static double accessories(Fleet fleet) {
+        return fleet.placed().stream()
+                .mapToDouble(each -> each.machine().accessories().price())
+                .sum();
     }
 
     /** Energy and rebuilds of a fleet in a year, averaged over its life. */

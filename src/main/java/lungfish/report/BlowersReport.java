@@ -4,12 +4,13 @@ import static lungfish.report.Table.Column.numbers;
 import static lungfish.report.Table.Column.words;
 
 import java.util.Optional;
-import java.util.stream.Collectors;
-import lungfish.json.JsonWriter;
+import lungfish.choice.BenchRow;
+import lungfish.choice.BlowerBench;
 import lungfish.plan.Plan;
 import lungfish.quantity.Dimension;
 import lungfish.quantity.Quantities;
 import lungfish.sizing.Candidate;
+import lungfish.sizing.Running;
 
 /** The blowers that were looked at for a room, and the verdict on each. */
 public final class BlowersReport {
@@ -18,57 +19,75 @@ public final class BlowersReport {
 
     private static final String UNKNOWN = "—";
 
+    private final Plan plan;
+    private final Optional<BlowerBench> bench;
     private final Quantities quantities;
-    private final Limits limits;
 
-    public BlowersReport(Quantities quantities) {
+    /**
+     * The report.
+     *
+     * @param bench empty where the room cannot be solved
+     */
+    public BlowersReport(Plan plan, Optional<BlowerBench> bench, Quantities quantities) {
+        this.plan = plan;
+        this.bench = bench;
         this.quantities = quantities;
-        this.limits = new Limits(quantities);
     }
 
-    /** The candidates as in the plan's JSON. */
-    public static String json(Plan plan) {
-        return JsonWriter.text(out -> out.objects("candidates", plan.candidates(), DutyJson::candidate));
+    /** As docs/schemas/blowers.schema.json says. */
+    public String json() {
+        return BenchJson.text(plan, bench, quantities);
     }
 
     /** A table for people. */
-    public String text(Plan plan) {
-        if (plan.candidates().isEmpty()) {
-            return "The room cannot be solved, so no blower can be judged: 'check' says what is missing.\n";
-        }
-        Page page = new Page().heading(headline(plan));
-        page.paragraph("Each tired, with devices due for cleaning; those that fit first.");
-        page.table(table(plan));
-        otherMains(plan).ifPresent(page::paragraph);
+    public String text() {
+        return bench.map(this::text)
+                .orElse("The room cannot be solved, so no blower can be judged: 'check' says what is missing.\n");
+    }
+
+    private String text(BlowerBench bench) {
+        Page page = new Page().heading(headline(bench));
+        page.paragraph("Wished for, what matters most first: " + BenchWords.order(bench.order()) + ". Needed: "
+                + show(bench.needed().freeM3PerS(), Dimension.AIR_FLOW) + " at "
+                + show(bench.needed().pressurePa(), Dimension.PRESSURE) + ", devices due for cleaning.");
+        page.table(table(bench));
+        page.paragraph(
+                "Runs, gives, draws and keeps in reserve: tired, with devices due for cleaning. New: with clean ones."
+                        + " Costs " + BlowerBench.YEARS
+                        + " years: purchase, energy, rebuilds and replacements, without the pipe.");
+        otherMains(bench).ifPresent(page::paragraph);
         return page.text();
     }
 
-    private static String headline(Plan plan) {
-        long fit = plan.candidates().stream().filter(Candidate::fits).count();
-        long listed = plan.candidates().stream().filter(Candidate::suitsMains).count();
-        return fit + " of " + listed + " blower classes fit " + plan.room().name() + ".";
+    private String headline(BlowerBench bench) {
+        return bench.fitting() + " of " + bench.ofThisMains() + " blower classes fit "
+                + plan.room().name() + ".";
     }
 
-    private Table table(Plan plan) {
+    private Table table(BlowerBench bench) {
         Table table = new Table(
                 words(""),
                 words("Blower"),
                 numbers("Runs at"),
                 numbers("Gives"),
                 numbers("Reserve"),
+                numbers("New"),
                 numbers("Draws"),
                 numbers("Heard"),
-                numbers("Price"),
-                words("Limits that it breaks"));
-        plan.candidates().stream().filter(Candidate::suitsMains).forEach(candidate -> row(table, candidate));
+                numbers("To buy"),
+                numbers(BlowerBench.YEARS + " years"),
+                numbers("Lives"),
+                words("Why it stands here"));
+        BenchWords words = new BenchWords(bench, quantities);
+        bench.rows().stream()
+                .filter(row -> row.candidate().suitsMains())
+                .forEach(row -> row(table, row, words.reason(row)));
         return table;
     }
 
     /** Nobody buys a machine for other mains: they are counted, not listed. */
-    private Optional<String> otherMains(Plan plan) {
-        long others = plan.candidates().stream()
-                .filter(candidate -> !candidate.suitsMains())
-                .count();
+    private Optional<String> otherMains(BlowerBench bench) {
+        long others = bench.rows().size() - bench.ofThisMains();
         return plan.room().supply().voltageV().stream()
                 .filter(volts -> others > 0)
                 .mapToObj(volts -> "Left out: " + others + (others == 1 ? " class" : " classes")
@@ -76,18 +95,29 @@ public final class BlowersReport {
                 .findFirst();
     }
 
-    private void row(Table table, Candidate candidate) {
-        boolean runs = candidate.reserveShare() >= 0;
+    private void row(Table table, BenchRow row, String reason) {
+        Candidate candidate = row.candidate();
+        Running tired = candidate.tired();
         table.row(
-                candidate.fits() ? "●" : "✕",
-                candidate.kind().name(),
-                runs ? show(candidate.tired().gaugePa(), Dimension.PRESSURE) : TOO_SMALL,
-                runs ? show(candidate.tired().freeM3PerS(), Dimension.AIR_FLOW) : TOO_SMALL,
+                mark(candidate),
+                candidate.kind().name() + (row.isOwn() ? " (own)" : ""),
+                row.runs() ? show(tired.gaugePa(), Dimension.PRESSURE) : TOO_SMALL,
+                row.runs() ? show(tired.freeM3PerS(), Dimension.AIR_FLOW) : TOO_SMALL,
                 show(candidate.reserveShare(), Dimension.SHARE),
-                runs ? show(candidate.tired().watts(), Dimension.POWER) : TOO_SMALL,
+                show(row.reserveNewShare(), Dimension.SHARE),
+                row.runs() ? show(tired.watts(), Dimension.POWER) : TOO_SMALL,
                 candidate.dba().isPresent() ? show(candidate.dba().getAsDouble(), Dimension.SOUND_LEVEL) : UNKNOWN,
-                show(candidate.kind().price(), Dimension.MONEY),
-                candidate.broken().stream().map(limits::says).collect(Collectors.joining("; ")));
+                show(row.bill().purchase(), Dimension.MONEY),
+                row.runs() ? show(row.bill().total(), Dimension.MONEY) : TOO_SMALL,
+                show(row.lifeS(), Dimension.DURATION),
+                reason);
+    }
+
+    private static String mark(Candidate candidate) {
+        if (candidate.fits()) {
+            return "●";
+        }
+        return candidate.serves() ? "○" : "✕";
     }
 
     private String show(double si, Dimension dimension) {

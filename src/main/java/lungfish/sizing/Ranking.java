@@ -22,6 +22,9 @@ public final class Ranking {
     /** So that a figure just at the end of a step stands in the next one whatever its last digit. */
     private static final double ROUNDING = 1e-9;
 
+    /** More steps than any level is long. */
+    private static final double FAR = 1e3;
+
     private static final double LAST = 1e6;
 
     private final List<Candidate> among;
@@ -86,16 +89,20 @@ public final class Ranking {
         };
     }
 
-    /** Rather too loud than no room to grow, and rather a little less room than hardly any. */
+    /** Rather too loud than no room to grow; of either, rather a little than much. */
     private static double reserve(Candidate candidate) {
         if (candidate.fits()) {
             return 0;
         }
-        return 1
-                + candidate
-                        .shortOf(Limit.RESERVE)
-                        .map(by -> 1 + steps(by, RESERVE_STEP))
-                        .orElse(0.0);
+        double loud = candidate
+                .shortOf(Limit.NOISE)
+                .map(by -> steps(by, LEVEL_STEP_DB))
+                .orElse(0.0);
+        double tight = candidate
+                .shortOf(Limit.RESERVE)
+                .map(by -> 1 + steps(by, RESERVE_STEP))
+                .orElse(0.0);
+        return 1 + loud + FAR * tight;
     }
 
     /** One louder than the keeper will bear stands behind all that are not; one of which nobody knows the level, last. */

@@ -1,6 +1,10 @@
 package lungfish.terminal;
 
+import java.util.Optional;
+import lungfish.catalogue.CatalogueFiles;
+import lungfish.choice.BlowerBench;
 import lungfish.plan.Plan;
+import lungfish.plan.Planner;
 import lungfish.quantity.Quantities;
 import lungfish.report.BlowersReport;
 import picocli.CommandLine;
@@ -8,10 +12,15 @@ import picocli.CommandLine;
 /** Compares the blowers for a room. */
 @CommandLine.Command(
         name = "blowers",
-        description = "Compare the blowers for a room: which fit, and which limit the others break, by how much.")
+        description =
+                "Rank the blowers for a room by its order of wishes: which fit, what each costs, and why it stands"
+                        + " where it stands.")
 final class BlowersCommand extends RoomCommand {
     @Override
     Outcome answer(Plan plan, Quantities quantities) {
-        return told(plan, isJson() ? BlowersReport.json(plan) : new BlowersReport(quantities).text(plan));
+        Optional<BlowerBench> bench =
+                new Planner(CatalogueFiles.load()).basis(plan.room()).map(basis -> BlowerBench.of(basis, plan.pumps()));
+        BlowersReport report = new BlowersReport(plan, bench, quantities);
+        return told(plan, isJson() ? report.json() : report.text());
     }
 }

@@ -4,14 +4,15 @@ import picocli.CommandLine;
 import picocli.CommandLine.Parameters;
 
 /** Prints a schema as it stands in the jar. */
-@CommandLine.Command(name = "schema", description = "Print the JSON Schema of a room, a network or a plan.")
+@CommandLine.Command(name = "schema", description = "Print the JSON Schema of a file or of an answer.")
 final class SchemaCommand extends Command {
     /** The kinds of file that have one. */
     enum Kind {
         ROOM("room.schema.json"),
         NETWORK("network.schema.json"),
         PLAN("plan.schema.json"),
-        STAGES("stages.schema.json");
+        STAGES("stages.schema.json"),
+        BLOWERS("blowers.schema.json");
 
         private final String file;
 
@@ -20,7 +21,7 @@ final class SchemaCommand extends Command {
         }
     }
 
-    @Parameters(paramLabel = "room|network|plan|stages", description = "Which one.")
+    @Parameters(paramLabel = "room|network|plan|stages|blowers", description = "Which one.")
     private Kind kind = Kind.ROOM;
 
     @Override

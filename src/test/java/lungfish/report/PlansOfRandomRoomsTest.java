@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import lungfish.catalogue.Catalogue;
 import lungfish.catalogue.CatalogueFiles;
+import lungfish.choice.BlowerBench;
 import lungfish.plan.Plan;
 import lungfish.plan.Planner;
 import lungfish.quantity.DisplayUnits;
@@ -27,6 +28,9 @@ final class PlansOfRandomRoomsTest {
     private static final JsonSchema SCHEMA = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
             .getSchema(Path.of("docs/schemas/plan.schema.json").toUri());
 
+    private static final JsonSchema BLOWERS = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
+            .getSchema(Path.of("docs/schemas/blowers.schema.json").toUri());
+
     @Provide
     Arbitrary<Room> rooms() {
         return RandomRooms.any(CATALOGUE);
@@ -40,7 +44,21 @@ final class PlansOfRandomRoomsTest {
                 .doesNotContainPattern("\\{\\w+}")
                 .doesNotContain("NaN");
         assertThat(new FindingsReport(plan, quantities).text()).doesNotContainPattern("\\{\\w+}");
-        assertThat(new BlowersReport(quantities).text(plan)).endsWith("\n");
+        assertThat(blowers(plan, quantities).text()).endsWith("\n").doesNotContain("NaN");
+    }
+
+    private static BlowersReport blowers(Plan plan, Quantities quantities) {
+        return new BlowersReport(
+                plan,
+                new Planner(CATALOGUE).basis(plan.room()).map(basis -> BlowerBench.of(basis, plan.pumps())),
+                quantities);
+    }
+
+    @Property(tries = 60)
+    void everyBenchFitsItsSchema(@ForAll("rooms") Room room) throws IOException {
+        String json = blowers(new Planner(CATALOGUE).plan(room), Quantities.in(DisplayUnits.METRIC))
+                .json();
+        assertThat(BLOWERS.validate(new ObjectMapper().readTree(json))).isEmpty();
     }
 
     @Property(tries = 60)

@@ -100,6 +100,12 @@ final class PlansOfDemoRoomsTest {
         assertThat(Said.by("network", "starting-out", "--table").out()).doesNotContain("{");
     }
 
+    @ParameterizedTest
+    @MethodSource("demoRooms")
+    void theBlowersFitTheirSchema(String room) throws IOException {
+        assertFits("blowers.schema.json", Said.by("blowers", room, "--json").out());
+    }
+
     @Test
     void machinesForOtherMainsAreCountedAndNotListed() {
         Said said = Said.by("blowers", "garage-killifish");
