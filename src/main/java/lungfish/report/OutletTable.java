@@ -89,7 +89,7 @@ final class OutletTable {
         return si.isPresent() ? quantities.show(si.getAsDouble(), dimension) : "";
     }
 
-    private static String mark(DropFlow flow) {
+    static String mark(DropFlow flow) {
         return switch (flow.state()) {
             case SERVED -> "●";
             case STARVED -> "▲";

@@ -59,16 +59,17 @@ public final class Trial {
             double gives = fleet.freeAt(i, running.gaugePa(), wear);
             double bled = gives - tuned.source(i).askedM3PerS();
             if (bled > 1e-9 * gives && running.bledM3PerS() > 0) {
-                bleeds.add(bleed(conditions, placed, bled));
+                bleeds.add(bleed(conditions, placed, running.gaugePa(), bled));
             }
         }
         return bleeds;
     }
 
-    private Drop bleed(Conditions conditions, Fleet.Placed placed, double freeM3PerS) {
+    /** The bleed of a machine that lets out so much free air at this pressure. */
+    public static Drop bleed(Conditions conditions, Fleet.Placed placed, double gaugePa, double freeM3PerS) {
         double ambient = conditions.ambientPa();
         double flow = freeM3PerS * conditions.airDensityKgPerM3();
-        double k = Valve.kTaking(ambient + running.gaugePa(), ambient, flow, conditions.pipeTemperatureK());
+        double k = Valve.kTaking(ambient + gaugePa, ambient, flow, conditions.pipeTemperatureK());
         return new Drop(
                 "bleed " + placed.machine().part().id(),
                 placed.node(),

@@ -12,7 +12,8 @@ final class SchemaCommand extends Command {
         NETWORK("network.schema.json"),
         PLAN("plan.schema.json"),
         STAGES("stages.schema.json"),
-        BLOWERS("blowers.schema.json");
+        BLOWERS("blowers.schema.json"),
+        CLOSING("closing.schema.json");
 
         private final String file;
 
@@ -21,7 +22,7 @@ final class SchemaCommand extends Command {
         }
     }
 
-    @Parameters(paramLabel = "room|network|plan|stages|blowers", description = "Which one.")
+    @Parameters(paramLabel = "room|network|plan|stages|blowers|closing", description = "Which one.")
     private Kind kind = Kind.ROOM;
 
     @Override

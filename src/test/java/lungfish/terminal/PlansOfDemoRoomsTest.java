@@ -82,6 +82,26 @@ final class PlansOfDemoRoomsTest {
 
     @ParameterizedTest
     @MethodSource("demoRooms")
+    void whatClosingDoesFitsItsSchemaAndFillsItsSentences(String room) throws IOException {
+        assertFits(
+                "closing.schema.json",
+                Said.by("plan", room, "--shut", "A-1-1-a", "--json").out());
+        Said said = Said.by("plan", room, "--shut", "A", "--tuned-first");
+        assertThat(said.exit()).isEqualTo(Exit.FINE);
+        assertThat(said.out()).doesNotContainPattern(UNFILLED).doesNotContain("NaN");
+    }
+
+    @Test
+    void whoNamesNoOutletIsToldWhatMayBeNamed() throws IOException {
+        Said said = Said.by("plan", "starting-out", "--shut", "A-1,nobody", "--json");
+
+        assertThat(said.exit()).isEqualTo(Exit.WRONG_INPUT);
+        assertThat(JSON.readTree(said.out()).at("/problems/0/found").asText()).contains("'nobody'");
+        assertThat(JSON.readTree(said.out()).get("problems")).hasSize(1);
+    }
+
+    @ParameterizedTest
+    @MethodSource("demoRooms")
     void theNetworkFitsItsSchemaAndIsSolved(String room, @TempDir Path folder) throws IOException {
         String network = Said.by("network", room, "--json").out();
         assertFits("network.schema.json", network);
