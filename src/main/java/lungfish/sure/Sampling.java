@@ -163,6 +163,7 @@ public final class Sampling {
         return IntStream.range(0, sum > 0 ? off.size() : 0)
                 .mapToObj(i -> new Weight(
                         off.get(i),
+                        ground.widths().of(off.get(i)),
                         variances[i] / sum,
                         Band.of(alone[i], ground.chosen().reserveShare())))
                 .sorted(Comparator.comparingDouble(Weight::share).reversed())

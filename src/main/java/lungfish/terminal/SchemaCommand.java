@@ -13,7 +13,8 @@ final class SchemaCommand extends Command {
         PLAN("plan.schema.json"),
         STAGES("stages.schema.json"),
         BLOWERS("blowers.schema.json"),
-        CLOSING("closing.schema.json");
+        CLOSING("closing.schema.json"),
+        SURE("sure.schema.json");
 
         private final String file;
 
@@ -22,7 +23,7 @@ final class SchemaCommand extends Command {
         }
     }
 
-    @Parameters(paramLabel = "room|network|plan|stages|blowers|closing", description = "Which one.")
+    @Parameters(paramLabel = "room|network|plan|stages|blowers|closing|sure", description = "Which one.")
     private Kind kind = Kind.ROOM;
 
     @Override

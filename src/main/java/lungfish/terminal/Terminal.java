@@ -44,6 +44,7 @@ public final class Terminal {
                 new CheckCommand(),
                 new BlowersCommand(),
                 new StagesCommand(),
+                new SureCommand(),
                 new NetworkCommand(),
                 new SolveCommand(),
                 new SchemaCommand(),

@@ -166,7 +166,7 @@ final class PlansOfDemoRoomsTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"plan", "check", "blowers", "stages", "network"})
+    @ValueSource(strings = {"plan", "check", "blowers", "stages", "sure", "network"})
     void runTwiceItSaysTheSame(String command) {
         assertThat(Said.by(command, "garage-killifish", "--json"))
                 .isEqualTo(Said.by(command, "garage-killifish", "--json"));

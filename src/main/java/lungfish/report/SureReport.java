@@ -1,0 +1,121 @@
+package lungfish.report;
+
+import static lungfish.report.Table.Column.numbers;
+import static lungfish.report.Table.Column.words;
+
+import java.util.List;
+import lungfish.quantity.Dimension;
+import lungfish.quantity.Quantities;
+import lungfish.sure.Band;
+import lungfish.sure.Odds;
+import lungfish.sure.Sureness;
+import lungfish.sure.Weight;
+
+/** How sure a plan is, as a page of text. */
+public final class SureReport {
+    /** Blowers with a fair chance are listed; the others are counted. */
+    private static final double FAIR = 0.05;
+
+    private static final String OF_NO_PURCHASE = ", were one bought: the plan keeps the small pumps.";
+    private static final int MOST_LISTED = 10;
+    private static final double WORTH_A_LINE = 0.005;
+
+    /** Where there is no plan. */
+    public static final String UNSOLVED =
+            "The room cannot be solved, so nobody knows how sure that is: 'check' says what is missing.\n";
+
+    private final String room;
+    private final Quantities quantities;
+    private final SureWords words;
+    private final Page page = new Page();
+    private boolean besidePumps;
+
+    public SureReport(String room, Quantities quantities) {
+        this.room = room;
+        this.quantities = quantities;
+        this.words = new SureWords(quantities);
+    }
+
+    /** Of a plan that keeps the small pumps: it says so. */
+    public SureReport besidePumps() {
+        besidePumps = true;
+        return this;
+    }
+
+    /** A page for people. */
+    public String text(Sureness sure) {
+        Odds now = sure.stages().get(0).served();
+        page.heading(Sentences.capital(SureWords.odds(now)) + " rooms like " + room + " are well served.");
+        page.paragraph("By: " + sure.chosen().fleet().name() + (besidePumps ? OF_NO_PURCHASE : "."));
+        page.paragraph(quantities.show(sure.samples(), Dimension.COUNT)
+                + " rooms, with all that may be off drawn anew in each; the blower tired, devices due for cleaning.");
+        bands(sure.bands());
+        stages(sure.stages());
+        blowers(sure.candidates());
+        weights(sure.weights());
+        return page.text();
+    }
+
+    private void bands(Sureness.Bands bands) {
+        Table table = new Table(
+                words("Figure"), numbers("The plan says"), numbers("Eight of ten lie from"), numbers("Half lie above"));
+        row(table, "More outlets that fit", bands.headroom(), Dimension.COUNT);
+        row(table, "Air in reserve", bands.reserve(), Dimension.SHARE);
+        row(table, "Pressure needed", bands.needed(), Dimension.PRESSURE);
+        row(table, "Runs at", bands.running(), Dimension.PRESSURE);
+        row(table, "Gives", bands.gives(), Dimension.AIR_FLOW);
+        row(table, "Draws", bands.draws(), Dimension.POWER);
+        page.paragraph("").table(table);
+    }
+
+    private void row(Table table, String figure, Band band, Dimension dimension) {
+        table.row(
+                figure,
+                words.show(band.plannedSi(), dimension),
+                words.band(band, dimension),
+                words.show(band.medianSi(), dimension));
+    }
+
+    private void stages(List<Sureness.StageOdds> stages) {
+        Table table = new Table(words("Stage"), numbers("Outlets"), numbers("Served"), numbers("Of 100, between"));
+        stages.forEach(stage -> table.row(
+                stage.name(),
+                quantities.show(stage.outlets(), Dimension.COUNT),
+                SureWords.odds(stage.served()),
+                SureWords.between(stage.served())));
+        page.paragraph("").table(table);
+    }
+
+    private void blowers(List<Sureness.CandidateOdds> candidates) {
+        List<Sureness.CandidateOdds> fair = candidates.stream()
+                .filter(each -> each.served().share() >= FAIR)
+                .toList();
+        Table table = new Table(words("Blower"), numbers("Serves"), numbers("With every wish"));
+        fair.stream()
+                .limit(MOST_LISTED)
+                .forEach(each -> table.row(
+                        each.planned().kind().name(), SureWords.odds(each.served()), SureWords.odds(each.fits())));
+        page.paragraph("").table(table);
+        int more = candidates.size() - Math.min(MOST_LISTED, fair.size());
+        if (more > 0) {
+            page.paragraph("Not listed: " + more + " more for these mains, worse or too small.");
+        }
+    }
+
+    private void weights(List<Weight> weights) {
+        if (weights.isEmpty()) {
+            page.paragraph("").paragraph("Nothing is off, so nothing needs to be measured.");
+            return;
+        }
+        Table table =
+                new Table(words("Doubt comes from"), numbers("Give or take"), numbers("Share"), words("To be surer"));
+        weights.stream()
+                .filter(weight -> weight.share() >= WORTH_A_LINE)
+                .forEach(weight -> table.row(
+                        SureWords.name(weight.spread()),
+                        quantities.show(weight.width(), SureWords.dimension(weight.spread())),
+                        quantities.show(weight.share(), Dimension.SHARE),
+                        SureWords.advice(weight.spread())));
+        page.paragraph("").table(table);
+    }
+}
