@@ -79,7 +79,8 @@ final class RoomCanvas extends Canvas {
     private RoomScene newScene() {
         return view().plan()
                 .map(plan -> RoomScene.of(plan, view().shown()))
-                .orElseGet(() -> RoomScene.of(view().desk().room()));
+                .orElseGet(() -> RoomScene.of(view().desk().room()))
+                .growing(view().growing());
     }
 
     RoomScene scene() {

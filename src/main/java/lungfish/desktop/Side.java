@@ -13,6 +13,7 @@ import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
+import lungfish.reason.PartId;
 import lungfish.room.Blower;
 import lungfish.room.OutletId;
 import org.jspecify.annotations.Nullable;
@@ -34,6 +35,7 @@ final class Side extends JPanel {
     private final SidePanel firstPanel;
     private transient Runnable opened = () -> {};
     private transient Consumer<Blower.Role> drawing = role -> {};
+    private transient Consumer<PartId> lead = part -> {};
     private @Nullable SideSheet open;
     private @Nullable Question asked;
     private @Nullable Component cameFrom;
@@ -114,6 +116,15 @@ final class Side extends JPanel {
         tabs.tell(Optional.of(question), false);
     }
 
+    /** What leads to a part of the room. */
+    void leadsWith(Consumer<PartId> leading) {
+        lead = leading;
+    }
+
+    void lead(PartId part) {
+        lead.accept(part);
+    }
+
     /** What takes a machine into the hand, to be drawn. */
     void drawsWith(Consumer<Blower.Role> taking) {
         drawing = taking;
@@ -135,7 +146,9 @@ final class Side extends JPanel {
 
     /** Shows a sheet over the panels; the focus goes into it, and back when it closes. */
     void open(SideSheet sheet) {
-        if (open == null) {
+        if (open != null) {
+            open.left();
+        } else {
             cameFrom = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         }
         open = sheet;
@@ -164,6 +177,9 @@ final class Side extends JPanel {
     }
 
     void close() {
+        if (open != null) {
+            open.left();
+        }
         open = null;
         asked = null;
         tabs.tell(Optional.empty(), false);

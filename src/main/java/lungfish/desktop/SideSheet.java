@@ -45,6 +45,9 @@ abstract class SideSheet extends Sheet {
         return Side.panelPx(view, widthPx()) - 2 * view.px(PAD);
     }
 
+    /** Another sheet, or none, is shown from now on. */
+    void left() {}
+
     /** Takes the focus to where one begins. */
     void takeFocus() {
         back.requestFocusInWindow();

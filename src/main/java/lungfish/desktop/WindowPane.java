@@ -44,6 +44,7 @@ final class WindowPane extends JPanel {
         this.side = new Side(view);
         this.center = new Center(view, files, this::showChosen, outlet -> side.ask(outlet, OutletColumn.SPARE));
         side.drawsWith(center::draw);
+        side.leadsWith(center::leadTo);
         this.below = new Below(view, center::leadTo, side::ask);
         this.imports = new TankImports(view, side, asking);
         this.acts = Acts.of(this);

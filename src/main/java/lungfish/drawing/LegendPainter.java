@@ -72,6 +72,9 @@ public final class LegendPainter {
 
     private static List<Entry> entries(RoomScene scene) {
         List<Entry> entries = new ArrayList<>();
+        if (scene.growing().isPresent()) {
+            entries.add(new Entry(LegendPainter::band, "band and figures: how many more outlets fit there"));
+        }
         if (scene.plan().flatMap(Plan::trials).isPresent()) {
             entries.add(new Entry(LegendPainter::valve, scene.shown().words()));
         }
@@ -105,6 +108,18 @@ public final class LegendPainter {
                 .flatMap(plan -> plan.duty())
                 .filter(duty -> !duty.pipeMatters())
                 .map(duty -> "the pipe does not matter");
+    }
+
+    /** A piece of the band that widens to where more fit. */
+    private static void band(double x, double y, Ink ink) {
+        Path2D wedge = new Path2D.Double();
+        wedge.moveTo(x - ink.px(7), y - ink.px(2.5));
+        wedge.lineTo(x + ink.px(7), y - ink.px(6));
+        wedge.lineTo(x + ink.px(7), y + ink.px(6));
+        wedge.lineTo(x - ink.px(7), y + ink.px(2.5));
+        wedge.closePath();
+        ink.fill(wedge, GrowthBand.tint(ink));
+        ink.draw(wedge, ink.palette().planned(), 1);
     }
 
     /** Two triangles that meet, as valves are drawn on plans of pipework. */

@@ -13,7 +13,7 @@ final class PipePainter {
     /** Between its two lines. */
     static final double BORE_PX = 7;
 
-    private static final double WALL_PX = 1.3;
+    static final double WALL_PX = 1.3;
     private static final double RISER_PX = 6.5;
 
     /** Less aside than this is straight up. */

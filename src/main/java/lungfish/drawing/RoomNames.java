@@ -46,31 +46,37 @@ final class RoomNames {
     private final List<Label> labels = new ArrayList<>();
     private int named;
 
-    private RoomNames(RoomScene scene, Rectangle2D frame, Ink ink, boolean isBrief) {
+    private RoomNames(RoomScene scene, Rectangle2D frame, List<Rectangle2D> taken, Ink ink, boolean isBrief) {
         this.scene = scene;
         this.ink = ink;
         this.isBrief = isBrief;
-        this.spots = TakenGround.of(scene, frame, ink);
+        this.spots = TakenGround.of(scene, frame, taken, ink);
         Shell walls = scene.room().shell();
         this.shell = ink.view().px(new Rectangle2D.Double(0, 0, walls.lengthM(), walls.widthM()));
     }
 
     /** The names of a scene, all inside a frame: short ones where more racks have theirs then. */
     static List<Label> of(RoomScene scene, Rectangle2D frame, Ink ink) {
-        RoomNames full = arranged(scene, frame, ink, false);
+        return of(scene, frame, List.of(), ink);
+    }
+
+    /** The same where some ground is taken by other words. */
+    static List<Label> of(RoomScene scene, Rectangle2D frame, List<Rectangle2D> taken, Ink ink) {
+        RoomNames full = arranged(scene, frame, taken, ink, false);
         if (full.named == scene.racks().size()) {
             return full.labels;
         }
-        RoomNames brief = arranged(scene, frame, ink, true);
+        RoomNames brief = arranged(scene, frame, taken, ink, true);
         return brief.named > full.named ? brief.labels : full.labels;
     }
 
-    private static RoomNames arranged(RoomScene scene, Rectangle2D frame, Ink ink, boolean isBrief) {
-        RoomNames racksFirst = new RoomNames(scene, frame, ink, isBrief);
+    private static RoomNames arranged(
+            RoomScene scene, Rectangle2D frame, List<Rectangle2D> taken, Ink ink, boolean isBrief) {
+        RoomNames racksFirst = new RoomNames(scene, frame, taken, ink, isBrief);
         racksFirst.machinesAndListener();
         racksFirst.scene.racks().forEach(racksFirst::rack);
         double afterOthers = racksFirst.index();
-        RoomNames indexFirst = new RoomNames(scene, frame, ink, isBrief);
+        RoomNames indexFirst = new RoomNames(scene, frame, taken, ink, isBrief);
         double beforeOthers = indexFirst.index();
         if (afterOthers <= GIVES_WAY * beforeOthers) {
             return racksFirst;

@@ -2,6 +2,8 @@ package lungfish.drawing;
 
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
+import java.util.Optional;
 
 /** Paints a whole room from above, the lowest things first. */
 public final class RoomPainter {
@@ -23,6 +25,7 @@ public final class RoomPainter {
         Ink ink = new Ink(look, viewport, g);
         FloorPainter.paint(scene.room().shell(), ink);
         scene.racks().forEach(rack -> RackTopPainter.paint(rack, ink));
+        GrowthBand.paint(scene, ink);
         PipePainter.paint(scene, ink);
         scene.fittings().forEach(fitting -> FittingPainter.paint(fitting, ink));
         TapPainter.paint(scene, ink);
@@ -30,7 +33,10 @@ public final class RoomPainter {
         scene.outlets().forEach(outlet -> OutletPainter.paint(outlet, ink));
         scene.blowers().forEach(blower -> BlowerPainter.paint(blower, ink));
         scene.room().listener().ifPresent(listener -> ListenerPainter.paint(listener, ink));
-        RoomLabels.paint(RoomNames.of(scene, frame, ink), ink);
+        Optional<GrowthFigures> figures = GrowthFigures.of(scene, frame, ink);
+        List<Rectangle2D> taken = figures.map(GrowthFigures::boxes).orElse(List.of());
+        RoomLabels.paint(RoomNames.of(scene, frame, taken, ink), ink);
+        figures.ifPresent(GrowthFigures::paint);
     }
 
     /** What is chosen or under the pointer, over the room. */

@@ -29,6 +29,7 @@ public final class RoomScene {
     private final List<FittingPart> fittings;
     private final List<GangPart> gangs;
     private final List<BlowerPart> blowers;
+    private final Optional<Growing> growing;
 
     private RoomScene(SceneMaker maker) {
         this.room = maker.room();
@@ -41,6 +42,26 @@ public final class RoomScene {
         this.taps = maker.taps(outlets);
         this.blowers = maker.blowers();
         this.fittings = FittingMaker.of(room);
+        this.growing = Optional.empty();
+    }
+
+    private RoomScene(RoomScene like, Optional<Growing> growing) {
+        this.room = like.room;
+        this.plan = like.plan;
+        this.shown = like.shown;
+        this.racks = like.racks;
+        this.outlets = like.outlets;
+        this.stretches = like.stretches;
+        this.gangs = like.gangs;
+        this.taps = like.taps;
+        this.blowers = like.blowers;
+        this.fittings = like.fittings;
+        this.growing = growing;
+    }
+
+    /** The same scene with the places laid over it where the room can grow; empty: with none. */
+    public RoomScene growing(Optional<Growing> that) {
+        return that.equals(growing) ? this : new RoomScene(this, that);
     }
 
     /** A room that is not planned yet: everything in its place, no flow, no state. */
@@ -64,6 +85,11 @@ public final class RoomScene {
     /** The trial that it shows. */
     public Shown shown() {
         return shown;
+    }
+
+    /** Where the room can grow, if that is to be shown. */
+    Optional<Growing> growing() {
+        return growing;
     }
 
     List<RackPart> racks() {

@@ -8,6 +8,9 @@ import lungfish.room.Run;
 
 /** What labels should not cover: racks, pipes, teeth, machines, walls, rulers, each by how much it matters. */
 final class TakenGround {
+    /** No name goes over a figure. */
+    private static final double FIGURE = 30;
+
     private final RoomScene scene;
     private final Ink ink;
     private final Rectangle2D frame;
@@ -20,10 +23,15 @@ final class TakenGround {
         this.spots = new LabelSpots(frame);
     }
 
-    /** Places for labels on this scene, all inside a frame. */
-    static LabelSpots of(RoomScene scene, Rectangle2D frame, Ink ink) {
+    /**
+     * Places for labels on this scene, all inside a frame.
+     *
+     * @param taken boxes of words that are placed already
+     */
+    static LabelSpots of(RoomScene scene, Rectangle2D frame, List<Rectangle2D> taken, Ink ink) {
         TakenGround ground = new TakenGround(scene, frame, ink);
         ground.takeWhatIsDrawn();
+        taken.forEach(box -> ground.spots.take(box, FIGURE));
         return ground.spots;
     }
 

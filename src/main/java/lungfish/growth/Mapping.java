@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Collectors;
 import lungfish.headroom.Fits;
 import lungfish.headroom.Newcomer;
 import lungfish.headroom.Search;
@@ -23,6 +24,8 @@ import lungfish.plan.Planner;
 import lungfish.plan.Progress;
 import lungfish.room.Rack;
 import lungfish.room.Room;
+import lungfish.room.Run;
+import lungfish.room.RunId;
 import lungfish.sizing.Candidate;
 
 /** Makes the headroom map of a room: the main is cut finely, and at every cut new outlets are hung on until a limit breaks. */
@@ -57,7 +60,7 @@ public final class Mapping {
     private HeadroomMap map(Progress progress) {
         List<Rack> planned =
                 basis.room().racks().stream().filter(Rack::isPlanned).toList();
-        List<String> nodes = onPipe(basis.piped());
+        List<String> nodes = onPipe(basis);
         int steps = nodes.size() * (1 + planned.size());
         look(nodes, (done, of) -> progress.at(done, steps));
         List<RackFit> racks = new ArrayList<>();
@@ -71,13 +74,29 @@ public final class Mapping {
         return new HeadroomMap(newcomer, candidate, !basis.isChosen(), places, spans(), racks);
     }
 
-    /** The nodes that lie on a run, in the order in which they were cut: along each run. */
-    static List<String> onPipe(PipedRoom piped) {
-        return piped.network().nodes().stream()
-                .filter(node -> Optional.ofNullable(piped.spots().get(node))
-                        .flatMap(Spot::run)
-                        .isPresent())
-                .toList();
+    /**
+     * The nodes at which something may be hung, in the order in which they were cut: along each run but the risers, which
+     * nobody taps; along those too where there is nothing else.
+     */
+    static List<String> onPipe(Basis basis) {
+        Set<RunId> risers = basis.room().runs().stream()
+                .filter(run -> run.role() == Run.Role.RISER)
+                .map(Run::id)
+                .collect(Collectors.toSet());
+        List<String> nodes = onPipe(basis.piped(), risers);
+        return nodes.isEmpty() ? onPipe(basis.piped(), Set.of()) : nodes;
+    }
+
+    private static List<String> onPipe(PipedRoom piped, Set<RunId> without) {
+        Set<String> nodes = new HashSet<>();
+        for (Stretch stretch : piped.stretches()) {
+            Pipe pipe = piped.network().pipes().get(stretch.pipe());
+            if (!without.contains(stretch.run())) {
+                nodes.add(pipe.from());
+                nodes.add(pipe.to());
+            }
+        }
+        return piped.network().nodes().stream().filter(nodes::contains).toList();
     }
 
     private void look(List<String> nodes, Progress progress) {

@@ -80,7 +80,7 @@ final class RackTrial {
         Solver solver = Solver.of(own);
         double leastPa = (1 - SAME_SHARE) * basis.needed().pressurePa();
         Optional<String> best = Optional.empty();
-        List<String> nodes = Mapping.onPipe(basis.piped());
+        List<String> nodes = Mapping.onPipe(basis);
         for (int i = 0; i < nodes.size(); i++) {
             progress.at(i, nodes.size());
             solver.use(own.withDrops(basis.piped().rehung(own.drops(), this::isOfRack, nodes.get(i))));

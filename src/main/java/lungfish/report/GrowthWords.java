@@ -183,17 +183,32 @@ public final class GrowthWords {
 
     /** How many fit where, in a line. */
     public String headline(HeadroomMap map) {
-        if (map.placeMatters()) {
-            String best =
-                    map.best().map(place -> place(place.run(), place.alongM())).orElse("");
-            return map.least() + " to " + map.most() + " more outlets; most at " + best + ".";
-        }
-        String count = map.least() == map.most() ? more(map.most()) : map.least() + " to " + more(map.most());
-        return lowerFirst(count) + " anywhere on the pipe: the place does not matter.";
+        return map.placeMatters()
+                ? count(map) + "; most at " + best(map) + "."
+                : count(map) + " anywhere on the pipe: the place does not matter.";
     }
 
-    private static String lowerFirst(String count) {
-        return count.startsWith("no ") ? "No " + count.substring(3) : count;
+    /** "17 more outlets", "14 to 98 more outlets". */
+    public static String count(HeadroomMap map) {
+        if (map.most() == 0) {
+            return "No more outlets";
+        }
+        return map.least() == map.most() ? more(map.most()) : map.least() + " to " + more(map.most());
+    }
+
+    /** Where they fit, and what stops one more there. */
+    public String where(HeadroomMap map) {
+        String limit = map.best()
+                .flatMap(place -> place.fits().limit())
+                .map(broken -> " First to break: " + broken.limit().words() + ".")
+                .orElse("");
+        String where =
+                map.placeMatters() ? "Most at " + best(map) + "." : "Anywhere on the pipe: the place does not matter.";
+        return where + limit + " Each place stands alone: the counts do not add up.";
+    }
+
+    private String best(HeadroomMap map) {
+        return map.best().map(place -> place(place.run(), place.alongM())).orElse("no place");
     }
 
     /** "3.20 m along Loop". */
@@ -206,11 +221,11 @@ public final class GrowthWords {
         if (!rack.fits()) {
             return "does not fit now: " + rack.breaks().map(this::broken).orElse("");
         }
-        String after = more(rack.own().outlets()) + " after it";
+        String after = "fits now, " + more(rack.own().outlets()) + " after it, ";
         return rack.best()
-                .map(best -> "fits now, " + after + "; hung at " + place(best.run(), best.alongM()) + ", "
-                        + best.fits().outlets())
-                .orElse("fits now, " + after + ", wherever it is hung");
+                .map(best -> after + "or " + best.fits().outlets() + " with all of it hung at "
+                        + place(best.run(), best.alongM()))
+                .orElse(after + "wherever it is hung");
     }
 
     /** What stops one more. */

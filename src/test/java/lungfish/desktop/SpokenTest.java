@@ -35,6 +35,7 @@ final class SpokenTest {
         PANELS,
         BLOWERS,
         TODAY,
+        GROWTH,
         CONDITIONS,
         WHY,
         TROUBLE,
@@ -49,6 +50,7 @@ final class SpokenTest {
             case PANELS -> {}
             case BLOWERS -> bench.ask(Question.BLOWERS);
             case TODAY -> bench.ask(Question.TODAY);
+            case GROWTH -> bench.ask(Question.GROWTH);
             case CONDITIONS -> bench.act(SetConditions.class);
             case WHY -> side.ask(Subject.NOISE);
             case TROUBLE -> side.open(new TroubleSheet(bench.pane().view(), side, TROUBLE));

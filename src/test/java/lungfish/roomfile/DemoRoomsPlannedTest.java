@@ -74,6 +74,6 @@ final class DemoRoomsPlannedTest {
                 .extracting(need -> need.seat().rack().id().text())
                 .containsOnly("W", "X");
         assertThat(plan.outlets()).noneMatch(outlet -> outlet.need().seat().planned());
-        assertThat(plan.room().seats().stream().filter(Seat::planned)).hasSize(6 + 10);
+        assertThat(plan.room().seats().stream().filter(Seat::planned)).hasSize(6 + 12);
     }
 }
