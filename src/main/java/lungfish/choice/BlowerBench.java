@@ -13,6 +13,7 @@ import lungfish.sizing.Asked;
 import lungfish.sizing.Candidate;
 import lungfish.sizing.Needed;
 import lungfish.sizing.PumpDuty;
+import lungfish.sizing.Pumps;
 import lungfish.sizing.Ranking;
 
 /**
@@ -31,6 +32,11 @@ public record BlowerBench(Room room, Needed needed, Asked asked, List<Wish> orde
     public BlowerBench {
         order = List.copyOf(order);
         rows = List.copyOf(rows);
+    }
+
+    /** The bench of a room, against the pumps that it has today. */
+    public static BlowerBench of(Basis basis) {
+        return of(basis, Pumps.of(basis.room(), basis.demand(), basis.catalogue()));
     }
 
     /**

@@ -1,126 +1,242 @@
 package lungfish.desktop;
 
-import java.awt.event.MouseAdapter;
-import java.awt.event.MouseEvent;
+import java.awt.CardLayout;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
-import javax.swing.DefaultListModel;
 import javax.swing.JButton;
-import javax.swing.JList;
+import javax.swing.JCheckBox;
+import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
+import lungfish.catalogue.BlowerClass;
+import lungfish.choice.BenchRow;
+import lungfish.choice.BlowerBench;
+import lungfish.desk.Later;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
 import lungfish.edit.BlowerEdits;
-import lungfish.edit.Edit;
+import lungfish.edit.OwnBlowerEdits;
 import lungfish.plan.Duty;
 import lungfish.plan.Plan;
+import lungfish.plan.Planner;
+import lungfish.quantity.Dimension;
 import lungfish.room.Blower;
-import lungfish.sizing.Candidate;
+import lungfish.room.Room;
 
-/** The blowers that could serve the room, the best first, each with its verdict; the room's own machines among them. */
+/** The blower bench: all that could serve the room by the keeper's order of wishes, to be compared and taken. */
 final class BlowerSheet extends SideSheet {
-    private final DefaultListModel<Candidate> candidates = new DefaultListModel<>();
-    private final JList<Candidate> list = new JList<>(candidates);
+    private static final String LIST = "list";
+    private static final String COMPARED = "compared";
+    private static final int BAR = 14;
+
+    /** What is asked in the background. */
+    private record Question(Room room) {}
+
+    private final Side side;
+    private final transient Later<Question, Optional<BlowerBench>> bench;
+    private final BenchList list;
+    private final BenchHead head;
+    private final CardLayout cards = new CardLayout();
+    private final JPanel deck = new JPanel(cards);
+    private final BenchComparison comparison;
+    private final JCheckBox mains = new JCheckBox("Only for this mains", true);
+    private final JButton compare = new JButton("Compare");
     private final JButton take = new JButton("Take it");
     private final JButton letChoose = new JButton("Let the plan choose");
+    private final JButton type = new JButton("From a data sheet…");
+    private final JButton change = new JButton("Change…");
+    private final JButton remove = new JButton("Remove");
     private final Paragraph stands;
+    private boolean isComparing;
 
     BlowerSheet(View view, Side side) {
         super(view, side, "Choose the blower");
-        stands = new Paragraph(view, Type::body, Palette::softInk, this::innerPx);
-        add(stands, "growx");
-        candidateList();
-        JScrollPane pane = new JScrollPane(
-                list, ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
-        pane.getVerticalScrollBar().setUnitIncrement(24);
-        add(pane, "grow, push, hmin 0");
-        take.setName("take");
-        take.addActionListener(event -> take());
-        letChoose.addActionListener(event -> choose(BlowerEdits.letThePlanChoose()));
-        add(take, "split 2, growx");
-        add(letChoose, "growx");
+        this.side = side;
+        this.list = new BenchList(view, this::listPx, this::take, this::tellMarked);
+        this.head = new BenchHead(view, list);
+        this.comparison = new BenchComparison(view, this::listPx, this::take);
+        this.stands = new Paragraph(view, Type::body, Palette::softInk, this::innerPx);
+        this.bench = new Later<>(
+                view.desk().shared().hands(),
+                (question, progress) -> new Planner(view.desk().shared().catalogue())
+                        .basis(question.room())
+                        .map(BlowerBench::of),
+                this::tellBench);
+        names();
+        parts();
         view.follow(this, this::tell);
     }
 
-    private void candidateList() {
-        list.setName("candidates");
-        list.getAccessibleContext().setAccessibleName("Blowers, the best first");
-        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setCellRenderer(new CandidateCell(view(), this::isTaken, () -> innerPx() - view().px(24)));
-        list.addListSelectionListener(event -> take.setEnabled(!list.isSelectionEmpty()));
-        Keys.bind(list, "ENTER", this::take);
-        list.addMouseListener(new MouseAdapter() {
-            @Override
-            public void mouseClicked(MouseEvent event) {
-                if (event.getClickCount() == 2) {
-                    take();
-                }
-            }
-        });
+    @Override
+    int widthPx() {
+        return view().wideSidePx();
+    }
+
+    private int listPx() {
+        return innerPx() - view().px(BAR);
+    }
+
+    private void names() {
+        stands.setName("stands");
+        mains.setName("this-mains");
+        mains.setOpaque(false);
+        mains.addActionListener(event -> tellBench());
+        compare.setName("compare");
+        compare.addActionListener(event -> compare(!isComparing));
+        take.setName("take");
+        take.addActionListener(event -> list.selected().ifPresent(this::take));
+        letChoose.setName("let-choose");
+        letChoose.addActionListener(event -> view().desk().apply(BlowerEdits.letThePlanChoose()));
+        type.setVisible(false);
+        type.setName("data-sheet");
+        type.addActionListener(event -> side.open(new DataSheet(view(), side, Optional.empty())));
+        change.setName("change-own");
+        change.addActionListener(
+                event -> own().ifPresent(kind -> side.open(new DataSheet(view(), side, Optional.of(kind)))));
+        remove.setName("remove-own");
+        remove.addActionListener(event -> own().ifPresent(kind -> view().desk().apply(OwnBlowerEdits.remove(kind))));
+        list.addListSelectionListener(event -> tellButtons());
+    }
+
+    private void parts() {
+        add(stands, "growx");
+        add(new WishChips(view(), this::innerPx), "growx");
+        JPanel tools = row();
+        tools.add(mains);
+        tools.add(compare);
+        add(tools, "growx");
+        JScrollPane pane = new JScrollPane(
+                list, ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        pane.setColumnHeaderView(head);
+        pane.getVerticalScrollBar().setUnitIncrement(24);
+        deck.setOpaque(false);
+        deck.add(pane, LIST);
+        deck.add(Side.scrolling(comparison), COMPARED);
+        add(deck, "grow, push, hmin 0");
+        JPanel buttons = row();
+        List.of(take, letChoose, type, change, remove).forEach(buttons::add);
+        add(buttons, "growx");
+    }
+
+    private JPanel row() {
+        JPanel row = new JPanel(new Wrapping(this::innerPx, view().px(6)));
+        row.setOpaque(false);
+        return row;
     }
 
     private void tell() {
-        List<Candidate> now = view().plan().map(Plan::candidates).orElse(List.of());
-        int at = list.getSelectedIndex();
-        String chosen =
-                at >= 0 && at < candidates.size() ? candidates.get(at).kind().id() : "";
-        candidates.clear();
-        candidates.addAll(now);
-        for (int i = 0; i < now.size(); i++) {
-            if (now.get(i).kind().id().equals(chosen)) {
-                list.setSelectedIndex(i);
-            }
-        }
-        take.setEnabled(!list.isSelectionEmpty());
-        list.setBackground(view().look().palette().sheet());
-        boolean isLeftToPlan =
-                view().plan().flatMap(Plan::duty).map(Duty::recommended).orElse(true);
-        letChoose.setEnabled(!isLeftToPlan);
-        stands.setText(
-                now.isEmpty()
-                        ? "The room cannot be solved yet, so no blower can be judged: see what must be mended first."
-                        : count(now)
-                                + (isLeftToPlan
-                                        ? " The plan chooses the first."
-                                        : " You chose the one that is marked."));
+        bench.ask(new Question(view().desk().room()));
+        tellBench();
     }
 
-    private static String count(List<Candidate> all) {
-        long fit = all.stream().filter(Candidate::fits).count();
-        return fit + " of " + all.size() + " classes fit, tired and with devices due for cleaning."
-                + " On its curve: ○ needed, ● where it runs.";
+    /** What is known now: the answer may be that to an older room. */
+    private void tellBench() {
+        Optional<BlowerBench> known = bench.answer().flatMap(answer -> answer);
+        known.ifPresent(this::list);
+        list.setBackground(view().look().palette().sheet());
+        stands.setText(stands(known));
+        tellMarked();
+        tellButtons();
+        revalidate();
+        repaint();
+    }
+
+    private void list(BlowerBench known) {
+        List<BenchRow> rows = known.rows().stream()
+                .filter(row -> !mains.isSelected() || row.candidate().suitsMains())
+                .toList();
+        boolean isFirstTime = list.bench().isEmpty();
+        list.show(known, rows, this::isTaken);
+        if (isFirstTime) {
+            chooseFirst();
+        }
+        mains.setText("Only for this mains"
+                + (known.asked().mainsV().isPresent()
+                        ? " (" + view().quantities().show(known.asked().mainsV().getAsDouble(), Dimension.VOLTAGE) + ")"
+                        : ""));
+    }
+
+    private String stands(Optional<BlowerBench> known) {
+        if (bench.trouble().isPresent()) {
+            return bench.trouble().get().text();
+        }
+        if (known.isEmpty()) {
+            return bench.isRunning()
+                    ? "Being judged …"
+                    : "The room cannot be solved yet, so no blower can be judged: see what must be mended first.";
+        }
+        return known.get().fitting() + " of " + known.get().ofThisMains()
+                + " fit, tired and with devices due for cleaning. "
+                + (isLeftToPlan() ? "The plan takes the first. " : "You have taken one. ")
+                + "Order your wishes, what matters most first:";
+    }
+
+    private boolean isLeftToPlan() {
+        return view().plan().flatMap(Plan::duty).map(Duty::recommended).orElse(true);
+    }
+
+    private Optional<BlowerClass> own() {
+        return list.selected().filter(BenchRow::isOwn).map(row -> row.candidate()
+                .kind());
+    }
+
+    private void tellButtons() {
+        take.setEnabled(
+                !isComparing && list.selected().filter(row -> !isTaken(row)).isPresent());
+        letChoose.setEnabled(!isLeftToPlan());
+        change.setVisible(own().isPresent());
+        remove.setVisible(own().isPresent());
+    }
+
+    private void tellMarked() {
+        List<BenchRow> marked = list.marked();
+        if (marked.size() < 2 && isComparing) {
+            compare(false);
+        }
+        compare.setText(
+                isComparing
+                        ? "Back to the list"
+                        : marked.size() < 2
+                                ? "Compare: mark two or three"
+                                : "Compare " + marked.size() + " side by side");
+        compare.setEnabled(isComparing || marked.size() >= 2);
+        if (isComparing) {
+            list.bench().ifPresent(known -> comparison.show(known, marked, this::isTaken));
+        }
+    }
+
+    private void compare(boolean isWished) {
+        isComparing = isWished;
+        tellMarked();
+        tellButtons();
+        cards.show(deck, isComparing ? COMPARED : LIST);
+        compare.requestFocusInWindow();
     }
 
     /** Whether the current plan runs on it. */
-    private boolean isTaken(Candidate candidate) {
-        return view().plan()
-                .flatMap(Plan::duty)
-                .map(duty -> duty.candidate().fleet().placed().stream()
-                        .map(placed -> placed.machine().kind().id())
-                        .collect(Collectors.toCollection(TreeSet::new)))
-                .map((Set<String> kinds) -> kinds.contains(candidate.kind().id()))
-                .orElse(false);
+    private boolean isTaken(BenchRow row) {
+        Set<String> kinds = view().plan().flatMap(Plan::duty).stream()
+                .flatMap(duty -> duty.candidate().fleet().placed().stream())
+                .map(placed -> placed.machine().kind().id())
+                .collect(Collectors.toCollection(TreeSet::new));
+        return kinds.contains(row.id());
     }
 
-    private void take() {
-        Candidate chosen = list.getSelectedValue();
-        if (chosen != null) {
-            choose(BlowerEdits.choose(chosen.kind()));
-        }
-    }
-
-    private void choose(Edit edit) {
-        view().desk().apply(edit);
+    private void take(BenchRow row) {
+        view().desk().apply(BlowerEdits.choose(row.candidate().kind()));
     }
 
     @Override
     void takeFocus() {
         list.requestFocusInWindow();
-        if (list.isSelectionEmpty() && !candidates.isEmpty()) {
+        chooseFirst();
+    }
+
+    private void chooseFirst() {
+        if (list.isSelectionEmpty() && list.getModel().getSize() > 0) {
             list.setSelectedIndex(0);
         }
     }

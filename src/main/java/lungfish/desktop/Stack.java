@@ -7,7 +7,7 @@ import javax.swing.Scrollable;
 import net.miginfocom.swing.MigLayout;
 
 /** Things under each other in a scrolling column, as wide as the column. */
-final class Stack extends JPanel implements Scrollable {
+class Stack extends JPanel implements Scrollable {
     private static final int STEP_PX = 24;
 
     Stack() {

@@ -131,6 +131,15 @@ public record Room(
 
     /** The same room, of which this may be so far off. */
     public Room withSpreads(Spreads those) {
+        return known(ownClasses, those);
+    }
+
+    /** The same room with these classes typed from data sheets for all of its own. */
+    public Room withOwnClasses(OwnClasses those) {
+        return known(those, spreads);
+    }
+
+    private Room known(OwnClasses own, Spreads off) {
         return new Room(
                 name,
                 notes,
@@ -147,8 +156,8 @@ public record Room(
                 blowers,
                 backup,
                 stirrers,
-                ownClasses,
-                those);
+                own,
+                off);
     }
 
     private Room said(String called, Supply mains, Wishes wished, Backup kept) {

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JList;
 import javax.swing.JTextField;
+import lungfish.choice.BenchRow;
 import lungfish.plan.Plan;
 import lungfish.quantity.DisplayUnits;
 import lungfish.reason.Finding;
@@ -19,7 +20,6 @@ import lungfish.reason.PartId;
 import lungfish.reason.Why;
 import lungfish.room.Blower;
 import lungfish.roomfile.DemoRooms;
-import lungfish.sizing.Candidate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -54,10 +54,10 @@ final class WindowPaneTest {
         bench.ask(Question.BLOWERS);
         JList<?> list = bench.part(JList.class, "candidates");
         list.setSelectedIndex(1);
-        Candidate second = (Candidate) list.getModel().getElementAt(1);
+        BenchRow second = (BenchRow) list.getModel().getElementAt(1);
         bench.part(JButton.class, "take").doClick(0);
-        assertThat(bench.desk().room().blowers(Blower.Role.PLANNED)).allMatch(blower -> blower.machine()
-                .equals(Optional.of(second.kind().id())));
+        assertThat(bench.desk().room().blowers(Blower.Role.PLANNED))
+                .allMatch(blower -> blower.machine().equals(Optional.of(second.id())));
         bench.act(UndoEdit.class);
         assertThat(bench.desk().isChanged()).isFalse();
     }

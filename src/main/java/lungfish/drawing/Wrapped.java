@@ -1,0 +1,31 @@
+package lungfish.drawing;
+
+import java.awt.Font;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Breaks text into lines of a width, between words. */
+final class Wrapped {
+    private Wrapped() {}
+
+    /** The lines; a word that is wider than a line has a line of its own. */
+    static List<String> lines(String text, Font font, double roomPx) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.split(" ", -1)) {
+            String longer = line.length() == 0 ? word : line + " " + word;
+            if (line.length() > 0 && BenchColumns.width(longer, font) > roomPx) {
+                lines.add(line.toString());
+                line.setLength(0);
+                line.append(word);
+            } else {
+                line.setLength(0);
+                line.append(longer);
+            }
+        }
+        if (line.length() > 0) {
+            lines.add(line.toString());
+        }
+        return lines;
+    }
+}
