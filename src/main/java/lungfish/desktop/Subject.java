@@ -39,6 +39,7 @@ enum Subject {
                         "pressure where the blower runs",
                         "air the blower gives there",
                         "power drawn where the blower runs",
+                        "power for the air that is bled, a year",
                         "pressure in hand below what it bears all day",
                         "air leaving the blower, hot end");
             case HEADROOM -> List.of("more outlets", "air left at the pressure the room needs");

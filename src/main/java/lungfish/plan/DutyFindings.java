@@ -24,9 +24,6 @@ import lungfish.sizing.Running;
 
 /** What is wrong, or good to know, about the blower. */
 final class DutyFindings {
-    /** A blower that keeps more than this share beyond the need is far too big: common practice, no source. */
-    private static final double FAR_TOO_BIG_SHARE = 3;
-
     /** Figures that were found by halving or by a solver agree to this share. */
     private static final double ROUNDING = 1e-6;
 
@@ -143,10 +140,6 @@ final class DutyFindings {
                     running.gaugePa(),
                     points.get(points.size() - 1).gaugePa(),
                     Dimension.PRESSURE);
-        }
-        if (candidate.reserveShare() > FAR_TOO_BIG_SHARE && !duty.recommended()) {
-            double gives = (1 + candidate.reserveShare()) * duty.needed().freeM3PerS();
-            add(Code.FAR_TOO_BIG, gives, duty.needed().freeM3PerS(), Dimension.AIR_FLOW);
         }
     }
 

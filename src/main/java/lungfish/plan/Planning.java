@@ -186,6 +186,7 @@ final class Planning {
         CostAnswer cost =
                 Money.of(setup, air.fleet(), air.duty().candidate().tired().gaugePa(), pumps);
         assumptions.addAll(cost.assumptions());
+        Bled.of(air.duty(), cost).ifPresent(bled -> whys.add(bled.why(cost)));
         whys.add(cost.whyCentral());
         cost.whyToday().ifPresent(whys::add);
         return cost;
@@ -218,6 +219,7 @@ final class Planning {
         findings.addAll(RoomCautions.of(setup));
         air.ifPresent(side -> {
             findings.addAll(DutyFindings.of(setup, side.duty(), side.asked()));
+            findings.addAll(SurplusFindings.of(side, keepPumps));
             if (!keepPumps) {
                 findings.addAll(OutletFindings.asFiled(outlets));
             }

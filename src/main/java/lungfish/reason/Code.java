@@ -109,6 +109,10 @@ public enum Code {
             BLOCKING,
             "{blower} would be held at {found}; its largest continuous pressure is {allowed}.",
             "Bleed it down, or take one with a higher rating."),
+    HELD_TOO_HIGH(
+            WARNING,
+            "With its valves as set, {blower}, {when}, is held at {found}; its largest continuous pressure is {allowed}.",
+            "Open its bleed until the gauge shows less, or open the valves that are nearly shut."),
     BELOW_RESERVE(
             WARNING,
             "Tired and with devices due for cleaning, {blower} keeps {found} in reserve; {allowed} is wished for.",
@@ -133,10 +137,7 @@ public enum Code {
             WARNING,
             "The relief valve of {blower} opens at {found}, yet it would run at {allowed}: the air goes there first.",
             "Set it higher, within the continuous pressure, or bleed to a lower pressure."),
-    FAR_TOO_BIG(
-            NOTE,
-            "{blower} gives {found}, far more than the {allowed} the room needs.",
-            "A smaller class costs less and is quieter."),
+    FAR_TOO_BIG(NOTE, "{blower} gives {found}, far more than the {allowed} the room needs.", "{instead}."),
     OUTSIDE_CURVE(
             WARNING,
             "{blower} would run at {found}, outside its curve, which is known up to {allowed}.",

@@ -5,6 +5,7 @@ import lungfish.backup.BackupAnswer;
 import lungfish.cost.CostAnswer;
 import lungfish.headroom.Headroom;
 import lungfish.noise.NoiseAnswer;
+import lungfish.plan.Bled;
 import lungfish.plan.Duty;
 import lungfish.plan.Plan;
 import lungfish.quantity.Dimension;
@@ -15,9 +16,6 @@ import lungfish.sizing.Running;
 
 /** Duty, headroom, noise, backup and cost: of each one figure, and the reason under it. */
 final class Panels {
-    /** A bleed below this share of the blower's air is what rounding leaves of none. */
-    private static final double NO_BLEED_SHARE = 1e-6;
-
     private final Plan plan;
     private final Quantities quantities;
     private final Names names;
@@ -79,10 +77,12 @@ final class Panels {
         return plan.keepPumps() ? "Were one bought: " : "Recommended: ";
     }
 
+    /** With what the bled air costs: power in proportion to the air. */
     private String bled(Running running) {
-        return running.bledM3PerS() > NO_BLEED_SHARE * running.freeM3PerS()
-                ? ", of which " + flow(running.bledM3PerS()) + " are bled"
-                : ", none of it bled";
+        return Bled.of(plan)
+                .map(bled -> ", of which " + flow(running.bledM3PerS()) + " are bled ("
+                        + show(bled.share(), Dimension.SHARE) + ", some " + money(bled.perYear()) + " of power a year)")
+                .orElse(", none of it bled");
     }
 
     private String pipe(Duty duty) {

@@ -11,6 +11,7 @@ import lungfish.headroom.Headroom;
 import lungfish.json.JsonWriter;
 import lungfish.noise.Heard;
 import lungfish.noise.NoiseAnswer;
+import lungfish.plan.Bled;
 import lungfish.plan.EssentialDuty;
 import lungfish.plan.Plan;
 import lungfish.plan.Solution;
@@ -133,6 +134,8 @@ public final class PlanJson {
                 : OptionalDouble.empty();
         Keys.number(out, "payback_year", payback);
         out.truth("keep_pumps", plan.keepPumps());
+        Keys.number(
+                out, "bled_energy_per_year", Bled.of(plan).map(Bled::perYear).orElse(0.0));
     }
 
     private static void bill(JsonWriter out, Bill bill) {
