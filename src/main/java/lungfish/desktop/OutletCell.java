@@ -4,17 +4,12 @@ import java.awt.Color;
 import java.awt.Component;
 import java.awt.Font;
 import java.awt.Graphics;
-import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.util.Optional;
 import javax.swing.BorderFactory;
-import javax.swing.Icon;
 import javax.swing.JTable;
 import javax.swing.SwingConstants;
 import javax.swing.table.DefaultTableCellRenderer;
-import lungfish.drawing.OutletState;
 import lungfish.drawing.Palette;
-import lungfish.drawing.StateMark;
 import lungfish.edit.BadCell;
 import lungfish.edit.Reader;
 
@@ -48,7 +43,7 @@ final class OutletCell extends DefaultTableCellRenderer {
         setHorizontalAlignment(column.isFigure() ? SwingConstants.TRAILING : SwingConstants.LEADING);
         setBorder(BorderFactory.createEmptyBorder(0, view.px(SIDE), 0, view.px(SIDE)));
         boolean isMark = column == OutletColumn.STATE;
-        setIcon(isMark ? new Mark(outlet.state()) : null);
+        setIcon(isMark ? new StateIcon(view, outlet.state()) : null);
         setIconTextGap(view.px(SIDE));
         hasKeys = hasFocus;
         isChosen = table.isRowSelected(row);
@@ -102,37 +97,6 @@ final class OutletCell extends DefaultTableCellRenderer {
             for (int i = 0; i < view.px(2); i++) {
                 graphics.drawRect(i, i, getWidth() - 1 - 2 * i, getHeight() - 1 - 2 * i);
             }
-        }
-    }
-
-    /** The shape of a state, as on the drawing. */
-    private final class Mark implements Icon {
-        private static final double RADIUS = 3.2;
-
-        private final OutletState state;
-
-        Mark(OutletState state) {
-            this.state = state;
-        }
-
-        @Override
-        public void paintIcon(Component c, Graphics graphics, int x, int y) {
-            Graphics2D g = (Graphics2D) graphics.create();
-            g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-            g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-            double half = getIconWidth() / 2.0;
-            StateMark.paint(state, x + half, y + half, view.look().type().px(RADIUS), view.look(), g);
-            g.dispose();
-        }
-
-        @Override
-        public int getIconWidth() {
-            return view.px(16);
-        }
-
-        @Override
-        public int getIconHeight() {
-            return view.px(16);
         }
     }
 }

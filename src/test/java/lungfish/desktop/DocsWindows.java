@@ -90,6 +90,10 @@ public final class DocsWindows {
         WindowPane notYet = window("starting-out", Preference.Theme.DARK, 100);
         notYet.acts().the(Question.TODAY).act();
         save("window-not-yet", notYet, USUAL);
+        WindowPane shut = window("garage-killifish", Preference.Theme.LIGHT, 100);
+        shut.view().choose(shut.view().desk().room().racks().get(2).id().part());
+        shut.acts().the(ShutChosen.class).act();
+        save("window-shut", shut, USUAL);
         WindowPane asSet = window("garage-killifish", Preference.Theme.LIGHT, 100);
         asSet.acts().the(SwitchTrial.class).act();
         save("window-as-set", asSet, USUAL);

@@ -36,6 +36,7 @@ final class SpokenTest {
         BLOWERS,
         TODAY,
         GROWTH,
+        SHUT,
         CONDITIONS,
         WHY,
         TROUBLE,
@@ -51,6 +52,12 @@ final class SpokenTest {
             case BLOWERS -> bench.ask(Question.BLOWERS);
             case TODAY -> bench.ask(Question.TODAY);
             case GROWTH -> bench.ask(Question.GROWTH);
+            case SHUT -> {
+                bench.pane()
+                        .view()
+                        .choose(bench.desk().room().racks().get(0).id().part());
+                bench.act(ShutChosen.class);
+            }
             case CONDITIONS -> bench.act(SetConditions.class);
             case WHY -> side.ask(Subject.NOISE);
             case TROUBLE -> side.open(new TroubleSheet(bench.pane().view(), side, TROUBLE));

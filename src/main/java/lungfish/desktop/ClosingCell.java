@@ -1,0 +1,101 @@
+package lungfish.desktop;
+
+import java.awt.Component;
+import java.util.function.IntSupplier;
+import javax.swing.BorderFactory;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.ListCellRenderer;
+import javax.swing.SwingConstants;
+import lungfish.closing.Moved;
+import lungfish.drawing.OutletState;
+import lungfish.drawing.Palette;
+import lungfish.drawing.Type;
+import lungfish.network.DropFlow;
+import lungfish.quantity.Dimension;
+import lungfish.report.ClosingWords;
+import net.miginfocom.swing.MigLayout;
+import org.jspecify.annotations.Nullable;
+
+/** One of the outlets that stay open: how it stands once the others are shut, by shape and word, and what it gets before and after. */
+final class ClosingCell extends JPanel implements ListCellRenderer<Moved> {
+    private final transient View view;
+    private final transient IntSupplier widthPx;
+    private final JLabel name = new JLabel();
+    private final JLabel change = new JLabel("", SwingConstants.TRAILING);
+    private final JLabel flows = new JLabel();
+    private transient @Nullable ClosingWords words;
+
+    ClosingCell(View view, IntSupplier widthPx) {
+        this.view = view;
+        this.widthPx = widthPx;
+    }
+
+    void says(ClosingWords those) {
+        words = those;
+    }
+
+    @Override
+    public Component getListCellRendererComponent(
+            JList<? extends Moved> list, Moved moved, int index, boolean isSelected, boolean hasFocus) {
+        removeAll();
+        setLayout(new MigLayout(
+                "insets " + view.px(4) + " " + view.px(6) + ", fillx, wrap 2, gap " + view.px(8) + " 0",
+                "[grow, fill][]"));
+        add(name, "wmin 0, wmax " + (widthPx.getAsInt() - view.px(64)));
+        add(change, "");
+        add(flows, "spanx 2, wmin 0, gapleft " + view.px(22));
+        dress(moved);
+        Palette palette = view.look().palette();
+        setBackground(isSelected ? palette.accentSoft() : palette.sheet());
+        setBorder(BorderFactory.createLineBorder(hasFocus ? palette.air() : getBackground(), view.px(1)));
+        getAccessibleContext().setAccessibleName(name.getText() + ", " + change.getText() + ", " + flows.getText());
+        return this;
+    }
+
+    private void dress(Moved moved) {
+        Palette palette = view.look().palette();
+        Type type = view.look().type();
+        name.setIcon(new StateIcon(view, mark(moved.after().state())));
+        name.setIconTextGap(view.px(6));
+        name.setText(
+                moved.need().id().text() + "  " + moved.need().seat().tank().name());
+        name.setFont(type.label());
+        name.setForeground(palette.ink());
+        change.setText(words == null ? "" : words.change(moved));
+        change.setFont(type.label());
+        change.setForeground(palette.ink());
+        flows.setText(number(moved.before().freeM3PerS()) + " → "
+                + flow(moved.after().freeM3PerS()) + ", " + word(moved.after().state()));
+        flows.setFont(type.body());
+        flows.setForeground(palette.softInk());
+    }
+
+    private String flow(double m3PerS) {
+        return view.quantities().show(m3PerS, Dimension.AIR_FLOW);
+    }
+
+    /** Without its unit, which stands behind the second figure. */
+    private String number(double m3PerS) {
+        return flow(m3PerS).replaceFirst(" .*", "");
+    }
+
+    private static OutletState mark(DropFlow.State state) {
+        return switch (state) {
+            case CLOSED -> OutletState.CLOSED;
+            case STARVED -> OutletState.STARVED;
+            case SERVED -> OutletState.SERVED;
+            case GREEDY -> OutletState.GREEDY;
+        };
+    }
+
+    private static String word(DropFlow.State state) {
+        return switch (state) {
+            case CLOSED -> "no air";
+            case STARVED -> "short of air";
+            case SERVED -> "served";
+            case GREEDY -> "too much";
+        };
+    }
+}
