@@ -1,13 +1,111 @@
 package lungfish.desktop;
 
-/** How sure headroom, running point and stages are. */
+import java.awt.event.HierarchyEvent;
+import java.util.Optional;
+import lungfish.desk.Later;
+import lungfish.drawing.Look;
+import lungfish.plan.Plan;
+import lungfish.plan.Planner;
+import lungfish.plan.Progress;
+import lungfish.quantity.Dimension;
+import lungfish.room.Room;
+import lungfish.sure.Sampling;
+import lungfish.sure.Stage;
+import lungfish.sure.Sureness;
+
+/** How sure headroom, running point and stages are, what the doubt comes from, and how far things may be off. */
 final class SureSheet extends SideSheet {
+    /** A scroll bar stands beside what is longer than the window. */
+    private static final int BAR = 16;
+
+    private final transient Later<Asked, Optional<Sureness>> later;
+    private final Footing footing;
+    private final Stack answer = new Stack();
+    private final Stack others = new Stack();
+    private final SpreadFields fields;
+    private transient Optional<Told> told = Optional.empty();
+
+    /** All that the answer depends on. */
+    private record Asked(Room room) {}
+
+    /** All that the sheet shows: it is made anew only when some of it changes. */
+    private record Told(Optional<Sureness> sure, boolean isCurrent, boolean keepsPumps, Look look, int widthPx) {}
+
     SureSheet(View view, Side side) {
         super(view, side, "How sure");
+        this.later = new Later<>(view.desk().shared().hands(), this::answered, this::tell);
+        this.footing = new Footing(
+                view, later::stop, () -> later.again(new Asked(view.desk().room())));
+        this.fields = new SpreadFields(view, this::contentPx);
+        Stack stack = new Stack();
+        stack.add(answer, "growx");
+        stack.add(fields, "growx, gaptop " + view.px(8));
+        stack.add(others, "growx");
+        add(Side.scrolling(stack), "grow, push, hmin 0");
+        add(footing, "growx");
+        view.follow(this, this::ask);
+        addHierarchyListener(this::stopUnseen);
     }
 
     @Override
     int widthPx() {
         return view().wideSidePx();
+    }
+
+    private int contentPx() {
+        return innerPx() - view().px(BAR);
+    }
+
+    private Optional<Sureness> answered(Asked asked, Progress progress) {
+        return Sampling.of(
+                new Planner(view().desk().shared().catalogue()),
+                asked.room(),
+                Stage.of(asked.room()),
+                Sampling.USUAL_SAMPLES,
+                Sampling.USUAL_SEED,
+                progress);
+    }
+
+    private void ask() {
+        later.ask(new Asked(view().desk().room()));
+        tell();
+    }
+
+    /** Nobody waits for the answer of a sheet that is closed. */
+    private void stopUnseen(HierarchyEvent event) {
+        boolean isAboutThat = (event.getChangeFlags() & HierarchyEvent.DISPLAYABILITY_CHANGED) != 0;
+        if (isAboutThat && !isDisplayable()) {
+            later.stop();
+        }
+    }
+
+    private void tell() {
+        footing.tell(
+                later,
+                view().quantities().show(Sampling.USUAL_SAMPLES, Dimension.COUNT) + " rooms like it were looked at.");
+        boolean keepsPumps = view().plan().map(Plan::keepPumps).orElse(false);
+        Optional<Sureness> sure = later.answer().flatMap(found -> found);
+        Told now = new Told(sure, later.isCurrent(), keepsPumps, view().look(), contentPx());
+        if (!told.equals(Optional.of(now))) {
+            told = Optional.of(now);
+            show(now);
+        }
+    }
+
+    private void show(Told now) {
+        answer.removeAll();
+        others.removeAll();
+        SureAnswer parts = new SureAnswer(view(), answer, this::contentPx, now.isCurrent());
+        if (now.sure().isPresent()) {
+            parts.tell(now.sure().get(), now.keepsPumps());
+            new SureAnswer(view(), others, this::contentPx, now.isCurrent())
+                    .others(now.sure().get());
+        } else if (now.isCurrent()) {
+            parts.unsolved();
+        } else {
+            parts.waiting();
+        }
+        revalidate();
+        repaint();
     }
 }

@@ -87,6 +87,9 @@ public final class DocsWindows {
         WindowPane today = window("basement-rainbows", Preference.Theme.LIGHT, 100);
         today.acts().the(Question.TODAY).act();
         save("window-today", today, USUAL);
+        WindowPane sure = window("basement-rainbows", Preference.Theme.LIGHT, 100);
+        sure.acts().the(Question.SURE).act();
+        save("window-sure", sure, USUAL);
         WindowPane notYet = window("starting-out", Preference.Theme.DARK, 100);
         notYet.acts().the(Question.TODAY).act();
         save("window-not-yet", notYet, USUAL);

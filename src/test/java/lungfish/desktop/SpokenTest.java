@@ -34,6 +34,7 @@ final class SpokenTest {
     enum Open {
         PANELS,
         BLOWERS,
+        SURE,
         TODAY,
         GROWTH,
         SHUT,
@@ -50,6 +51,7 @@ final class SpokenTest {
         switch (what) {
             case PANELS -> {}
             case BLOWERS -> bench.ask(Question.BLOWERS);
+            case SURE -> bench.ask(Question.SURE);
             case TODAY -> bench.ask(Question.TODAY);
             case GROWTH -> bench.ask(Question.GROWTH);
             case SHUT -> {
