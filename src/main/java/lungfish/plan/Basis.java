@@ -3,8 +3,10 @@ package lungfish.plan;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import lungfish.backup.BackupAnswer;
 import lungfish.backup.BatteryRuntime;
 import lungfish.backup.Load;
@@ -22,7 +24,9 @@ import lungfish.headroom.Search;
 import lungfish.network.Refused;
 import lungfish.noise.NoiseAnswer;
 import lungfish.piping.PipedRoom;
+import lungfish.piping.Stretch;
 import lungfish.room.Room;
+import lungfish.room.Wishes;
 import lungfish.sizing.Asked;
 import lungfish.sizing.Bench;
 import lungfish.sizing.Candidate;
@@ -32,6 +36,7 @@ import lungfish.sizing.Needed;
 import lungfish.sizing.Needs;
 import lungfish.sizing.PumpDuty;
 import lungfish.sizing.Running;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What choosing rests on: a room solved tuned, before any blower is chosen, and the bench on which every class is judged.
@@ -45,6 +50,8 @@ public final class Basis {
     private final Needed needed;
     private final Needed neededClean;
     private final Bench bench;
+    /** Worked out when it is first asked for; whoever works it out again finds the same. */
+    private @Nullable AirSpeed speed;
 
     private Basis(Setup setup, PipedRoom piped, Choosing choosing, Fleet places, Needed needed, Needed neededClean) {
         this.setup = setup;
@@ -143,6 +150,38 @@ public final class Basis {
         return isChosen() ? bench.verdict(places) : ranked.get(0);
     }
 
+    /**
+     * The same room, of which this is wished. Wishes change nothing that is solved, so nothing is solved again.
+     */
+    public Basis wishing(Wishes wishes) {
+        Setup wished = new Setup(
+                setup.room().withWishes(wishes),
+                setup.catalogue(),
+                setup.surroundings(),
+                setup.demand(),
+                setup.planned());
+        return new Basis(wished, piped, new Choosing(wished, piped), places, needed, neededClean);
+    }
+
+    /**
+     * Every limit and wish that a candidate misses in this room: those of the bench, and those that need the room to be
+     * judged: each place's own share of the air, the spare at the index outlet, the battery, the speed in the pipe.
+     */
+    public List<Limit.Broken> missed(Candidate candidate) {
+        return Misses.of(this, candidate);
+    }
+
+    /** How fast the air goes in the drawn pipe, at the targets. */
+    public AirSpeed speed() {
+        AirSpeed known = speed;
+        if (known == null) {
+            Set<Integer> drawn = piped.stretches().stream().map(Stretch::pipe).collect(Collectors.toSet());
+            known = AirSpeed.of(needed.tuned(), drawn::contains);
+            speed = known;
+        }
+        return known;
+    }
+
     /** What a fleet costs with its pipe, where it runs, against the pumps of today. */
     public CostAnswer cost(Fleet fleet, double gaugePa, List<PumpDuty> pumps) {
         return Money.of(setup, fleet, gaugePa, pumps);
@@ -156,6 +195,11 @@ public final class Basis {
     /** Energy and rebuilds of a candidate in a year, averaged over its life. */
     public double perYear(Candidate candidate) {
         return choosing.perYear(candidate);
+    }
+
+    /** What a class costs to buy in the room's places, with filters and silencers; that of the pipe is apart. */
+    public double priceOf(BlowerClass kind) {
+        return Money.price(places.as(kind));
     }
 
     public NoiseAnswer noise(Fleet fleet) {

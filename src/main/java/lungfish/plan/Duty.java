@@ -17,6 +17,11 @@ public record Duty(Candidate candidate, boolean recommended, Needed needed, Need
 
     /** Whether the loss in the pipe, on the way to the index outlet, is worth a word. */
     public boolean pipeMatters() {
-        return needed.pipePa() >= PIPE_MATTERS_FROM * needed.pressurePa();
+        return matters(needed.pipePa());
+    }
+
+    /** Whether so much pressure, lost in the pipe or between its taps, is worth a word. */
+    public boolean matters(double lossPa) {
+        return lossPa >= PIPE_MATTERS_FROM * needed.pressurePa();
     }
 }

@@ -89,7 +89,7 @@ final class DutyFindings {
                 .collect(joining(" and ", "the nearest is " + candidate.fleet().name() + ", stopped by ", ""));
     }
 
-    /** Mains are told machine by machine; heat, noise and runtime by those who know more of them. */
+    /** Mains are told machine by machine; heat, noise, runtime, spare and speed by those who know more of them. */
     private static Optional<Code> code(Limit limit) {
         return switch (limit) {
             case FLOW -> Optional.of(Code.TOO_LITTLE_AIR);
@@ -97,7 +97,7 @@ final class DutyFindings {
             case RATING -> Optional.of(Code.OVER_RATING);
             case RESERVE -> Optional.of(Code.BELOW_RESERVE);
             case LEAST_FLOW -> Optional.of(Code.BELOW_LEAST_FLOW);
-            case MAINS, HEAT, NOISE, RUNTIME -> Optional.empty();
+            case MAINS, HEAT, NOISE, RUNTIME, SPARE, SPEED -> Optional.empty();
         };
     }
 

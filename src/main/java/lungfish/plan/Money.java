@@ -52,6 +52,15 @@ final class Money {
         return Cost.perYear(setup.room(), setup.catalogue(), machines(fleet, gaugePa));
     }
 
+    /** What the machines of a fleet cost to buy, with filters and silencers. */
+    static double price(Fleet fleet) {
+        return accessories(fleet)
+                + fleet.placed().stream()
+                        .map(Fleet.Placed::machine)
+                        .mapToDouble(machine -> machine.count() * machine.kind().price())
+                        .sum();
+    }
+
     private static List<Running> machines(Fleet fleet, double gaugePa) {
         List<Running> machines = new ArrayList<>();
         for (int i = 0; i < fleet.placed().size(); i++) {

@@ -129,6 +129,8 @@ public final class BenchWords {
             case RESERVE -> "keeps " + found + " in reserve, not " + allowed;
             case NOISE -> decibels(broken.bySi()) + " too loud at " + listener();
             case RUNTIME -> "runs " + found + " on battery, not " + allowed;
+            case SPARE -> "leaves " + found + " to spare at the worst-served outlet, not " + allowed;
+            case SPEED -> "drives the air at " + found + " through the pipe, more than " + allowed;
         };
     }
 

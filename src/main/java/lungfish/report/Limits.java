@@ -25,6 +25,8 @@ public final class Limits {
             case NOISE -> "noise: " + found + ", " + allowed + " is wished for";
             case MAINS -> "mains: made for " + found + ", the room has " + allowed;
             case RUNTIME -> "runtime: " + found + ", " + allowed + " is wished for";
+            case SPARE -> "spare at the worst-served outlet: " + found + ", " + allowed + " is wished for";
+            case SPEED -> "speed in the pipe: " + found + ", good up to " + allowed;
         };
     }
 }

@@ -12,7 +12,9 @@ public enum Limit {
     HEAT(Dimension.TEMPERATURE, false),
     RESERVE(Dimension.SHARE, true),
     NOISE(Dimension.SOUND_LEVEL, true),
-    RUNTIME(Dimension.DURATION, true);
+    RUNTIME(Dimension.DURATION, true),
+    SPARE(Dimension.PRESSURE, true),
+    SPEED(Dimension.SPEED, false);
 
     private final Dimension dimension;
     private final boolean wish;
@@ -43,6 +45,8 @@ public enum Limit {
             case NOISE -> "the noise";
             case MAINS -> "the mains";
             case RUNTIME -> "the battery";
+            case SPARE -> "the spare at the worst-served outlet";
+            case SPEED -> "the speed of the air in the pipe";
         };
     }
 

@@ -1,0 +1,137 @@
+package lungfish.choice;
+
+import static lungfish.room.Rooms.aBlower;
+import static lungfish.room.Rooms.aMain;
+import static lungfish.room.Rooms.aRack;
+import static lungfish.room.Rooms.aRoom;
+import static lungfish.room.Rooms.aTank;
+import static lungfish.room.Rooms.anOutlet;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CancellationException;
+import java.util.stream.Stream;
+import lungfish.plan.DemoPlans;
+import lungfish.plan.Planner;
+import lungfish.plan.Progress;
+import lungfish.room.Point;
+import lungfish.room.Room;
+import lungfish.room.TankBuilder;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What each pipe does to the same room, and which is good enough. */
+final class PipeStudyTest {
+    private static final double L_PER_MIN = 1e-3 / 60;
+    private static final Planner PLANNER = new Planner(DemoPlans.CATALOGUE);
+
+    static Stream<String> demos() {
+        return DemoPlans.names();
+    }
+
+    private static PipeStudy study(Room room) {
+        return PipeStudy.of(room, PLANNER, Progress.UNHEARD).orElseThrow();
+    }
+
+    /** Sixteen outlets of 6 L/min at the far end of 35 m of pipe, more than the narrowest size bears. */
+    private static Room far() {
+        TankBuilder tank = aTank("t");
+        for (int i = 0; i < 16; i++) {
+            tank.with(anOutlet("o" + i).targetM3PerS(6 * L_PER_MIN).onRun("main", 34.5));
+        }
+        List<Point> zigzag = new ArrayList<>();
+        for (int i = 0; i < 8; i++) {
+            zigzag.add(new Point(i % 2 == 0 ? 0.2 : 4.7, 0.2 + 0.1 * (i / 2), 2.2));
+            zigzag.add(new Point(i % 2 == 0 ? 4.7 : 0.2, 0.2 + 0.1 * (i / 2), 2.2));
+        }
+        return aRoom().with(aMain("main", false, zigzag.toArray(new Point[0])))
+                .with(aRack("A").shelf(0.9, tank))
+                .with(aBlower("central").at(0.2, 0.2, 2.3))
+                .build();
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void aWiderPipeLosesLessOnTheWayToTheIndexOutlet(String name) {
+        PipeStudy study = study(DemoPlans.room(name));
+
+        for (PipeLayout layout : study.layouts()) {
+            List<PipeResult> sized = study.with(layout).stream()
+                    .filter(each -> each.variant().size().isPresent())
+                    .toList();
+            assertThat(sized).hasSizeGreaterThan(3);
+            assertThat(sized)
+                    .extracting(PipeResult::neededPa)
+                    .isSortedAccordingTo((one, other) -> Double.compare(other, one));
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("demos")
+    void theRoomAsDrawnNeedsWhatItsPlanSays(String name) {
+        PipeResult drawn = study(DemoPlans.room(name)).asDrawn();
+
+        var plan = DemoPlans.plan(name).duty().orElseThrow();
+        assertThat(drawn.neededPa()).isEqualTo(plan.needed().pressurePa());
+        assertThat(drawn.duty().candidate().kind()).isEqualTo(plan.candidate().kind());
+    }
+
+    @Test
+    void inAGarageThePipeDoesNotMatter() {
+        PipeStudy garage = study(DemoPlans.room("garage-killifish"));
+
+        assertThat(garage.pipeMatters()).isFalse();
+        assertThat(garage.smallest(garage.asDrawn().variant().layout()))
+                .map(each -> each.variant().size().orElseThrow().id())
+                .contains("pvc-u-16-pn16");
+    }
+
+    @Test
+    void aFarRackFeelsTheSmallPipeAndTheSmallestThatIsGoodEnoughIsWider() {
+        PipeStudy study = study(far());
+        List<PipeResult> sizes = study.with(new PipeLayout(PipeLayout.Main.OPEN, 1));
+
+        assertThat(study.pipeMatters()).isTrue();
+        assertThat(sizes.get(0).matters()).isTrue();
+        assertThat(sizes.get(sizes.size() - 1).matters()).isFalse();
+    }
+
+    @Test
+    void allAirThroughOneBoreGoesAsFastAsItsAreaSays() {
+        PipeResult narrow =
+                study(far()).with(new PipeLayout(PipeLayout.Main.OPEN, 1)).get(0);
+
+        // 96 L/min of free air through 21.6 mm (3.664 cm²) are 4.37 m/s, less as it is pressed together, at most by a
+        // tenth
+        assertThat(narrow.metresPerS()).isBetween(0.9 * 4.37, 4.37);
+    }
+
+    @Test
+    void worstTapAndSpreadAreOfTheSameTaps() {
+        PipeResult drawn = study(DemoPlans.room("basement-rainbows")).asDrawn();
+
+        double best = drawn.neededPa() - drawn.lossesPa().get(0);
+        assertThat(drawn.worstTapPa() + drawn.spreadPa()).isCloseTo(best, within(1e-6));
+    }
+
+    @Test
+    void aStudyThatIsNotWantedAnyMoreStops() {
+        Progress stop = (done, of) -> {
+            if (done == 3) {
+                throw new CancellationException();
+            }
+        };
+
+        assertThatThrownBy(() -> PipeStudy.of(DemoPlans.room("starting-out"), PLANNER, stop))
+                .isInstanceOf(CancellationException.class);
+    }
+
+    @Test
+    void aRoomThatCannotBeSolvedHasNoStudy() {
+        assertThat(PipeStudy.of(aRoom().build(), PLANNER, Progress.UNHEARD)).isEmpty();
+    }
+}
