@@ -82,6 +82,15 @@ final class BuildSearch {
         return atOnePrice.stream().min(Comparator.comparingDouble(Build::total));
     }
 
+    /** Of all that meet everything, the one that costs least over the years; of two, the cheaper to buy. */
+    Optional<Build> lasting() {
+        return byPrice.stream()
+                .filter(pair -> !isHopeless(pair.kind(), Optional.empty()))
+                .filter(pair -> meets(verdict(pair, Optional.empty()), Optional.empty()))
+                .map(pair -> build(pair, Optional.empty()))
+                .min(Comparator.comparingDouble(Build::total).thenComparingDouble(Build::purchase));
+    }
+
     private static boolean meets(Verdict verdict, Optional<Limit> leftOut) {
         return verdict.missed().stream()
                 .allMatch(each -> leftOut.filter(limit -> limit == each.limit()).isPresent());

@@ -17,6 +17,7 @@ import lungfish.sizing.Limit;
  *
  * @param drawn the room as drawn, with its blower: that which it names, or which the plan chooses
  * @param best the cheapest to buy; of builds at one price that which costs least over the years; absent where none meets all
+ * @param lasting of the builds that meet all, the one that costs least over the years
  * @param prices of the wishes that are asked, then of the limits
  * @param nearest where there is no best: what comes nearest, be it short of a wish, or of a limit
  * @param assumed wishes that the keeper has not typed, and that are asked all the same
@@ -25,6 +26,7 @@ import lungfish.sizing.Limit;
 public record CheapestBuild(
         Build drawn,
         Optional<Build> best,
+        Optional<Build> lasting,
         List<WishPrice> prices,
         Optional<Build> nearest,
         Set<Limit> assumed,
@@ -49,7 +51,13 @@ public record CheapestBuild(
         }
         Optional<Build> nearest = best.isPresent() ? Optional.empty() : search.nearest();
         return new CheapestBuild(
-                search.drawn(), best, prices, nearest, assumed(study.room().wishes()), search.builds());
+                search.drawn(),
+                best,
+                search.lasting(),
+                prices,
+                nearest,
+                assumed(study.room().wishes()),
+                search.builds());
     }
 
     private static WishPrice price(Limit limit, Optional<Build> best, Optional<Build> without) {

@@ -14,7 +14,8 @@ final class SchemaCommand extends Command {
         STAGES("stages.schema.json"),
         BLOWERS("blowers.schema.json"),
         CLOSING("closing.schema.json"),
-        SURE("sure.schema.json");
+        SURE("sure.schema.json"),
+        PIPES("pipes.schema.json");
 
         private final String file;
 
@@ -23,7 +24,7 @@ final class SchemaCommand extends Command {
         }
     }
 
-    @Parameters(paramLabel = "room|network|plan|stages|blowers|closing|sure", description = "Which one.")
+    @Parameters(paramLabel = "room|network|plan|stages|blowers|closing|sure|pipes", description = "Which one.")
     private Kind kind = Kind.ROOM;
 
     @Override

@@ -43,6 +43,7 @@ public final class Terminal {
                 new PlanCommand(),
                 new CheckCommand(),
                 new BlowersCommand(),
+                new PipesCommand(),
                 new StagesCommand(),
                 new SureCommand(),
                 new NetworkCommand(),
