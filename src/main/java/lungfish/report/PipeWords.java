@@ -140,7 +140,7 @@ public final class PipeWords {
     /** The shape alone. */
     public static String mark(PipeResult result) {
         if (!result.good()) {
-            return "✕";
+            return "×";
         }
         return result.matters() ? "○" : "●";
     }

@@ -65,7 +65,7 @@ public final class PipesReport {
             if (!layout.equals(study.asDrawn().variant().layout())) {
                 smallest.ifPresentOrElse(
                         each -> row(table, PipeWords.layout(layout) + ", " + PipeWords.size(each.variant()), each),
-                        () -> table.row(PipeWords.layout(layout), "", "", "", "", "", "✕ none"));
+                        () -> table.row(PipeWords.layout(layout), "", "", "", "", "", "× none"));
             }
         }
         return table;

@@ -45,8 +45,8 @@ final class PipeStudyTest {
         }
         List<Point> zigzag = new ArrayList<>();
         for (int i = 0; i < 8; i++) {
-            zigzag.add(new Point(i % 2 == 0 ? 0.2 : 4.7, 0.2 + 0.1 * (i / 2), 2.2));
-            zigzag.add(new Point(i % 2 == 0 ? 4.7 : 0.2, 0.2 + 0.1 * (i / 2), 2.2));
+            zigzag.add(new Point(i % 2 == 0 ? 0.2 : 4.7, 0.2 + 0.05 * i, 2.2));
+            zigzag.add(new Point(i % 2 == 0 ? 4.7 : 0.2, 0.2 + 0.05 * i, 2.2));
         }
         return aRoom().with(aMain("main", false, zigzag.toArray(new Point[0])))
                 .with(aRack("A").shelf(0.9, tank))

@@ -84,6 +84,9 @@ public final class DocsWindows {
         WindowPane blowers = window("basement-rainbows", Preference.Theme.LIGHT, 100);
         blowers.acts().the(Question.BLOWERS).act();
         save("window-blowers", blowers, USUAL);
+        WindowPane pipes = window("garage-killifish", Preference.Theme.LIGHT, 100);
+        pipes.acts().the(Question.PIPES).act();
+        save("window-pipes", pipes, USUAL);
         WindowPane today = window("basement-rainbows", Preference.Theme.LIGHT, 100);
         today.acts().the(Question.TODAY).act();
         save("window-today", today, USUAL);

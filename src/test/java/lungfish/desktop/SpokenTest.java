@@ -41,6 +41,7 @@ final class SpokenTest {
         CONDITIONS,
         WHY,
         TROUBLE,
+        PIPES,
         IMPORT,
         RACK,
         EMPTY_ROOM
@@ -62,6 +63,7 @@ final class SpokenTest {
             }
             case CONDITIONS -> bench.act(SetConditions.class);
             case WHY -> side.ask(Subject.NOISE);
+            case PIPES -> bench.ask(Question.PIPES);
             case TROUBLE -> side.open(new TroubleSheet(bench.pane().view(), side, TROUBLE));
             case IMPORT -> {
                 TextClip.put("Tank,Size\nOne,20 gal long\nTwo,large\n");
