@@ -42,6 +42,7 @@ final class ClosingSheet extends SideSheet {
     private final DefaultListModel<Moved> others = new DefaultListModel<>();
     private final JList<Moved> list = new JList<>(others);
     private final ClosingCell cell;
+    private boolean isAwaited;
 
     /** All that the answer depends on. */
     private record Asked(Plan plan, Shown shown, Set<OutletId> shut) {}
@@ -146,6 +147,7 @@ final class ClosingSheet extends SideSheet {
             others.clear();
             others.addAll(closing.others());
         }
+        leadIn();
     }
 
     private void sayNothing() {
@@ -162,9 +164,18 @@ final class ClosingSheet extends SideSheet {
                                 : "The room cannot be solved: see what must be mended first.");
     }
 
+    /** The sheet was given the focus before there was an answer to take it. */
+    private void leadIn() {
+        if (isAwaited && !others.isEmpty()) {
+            isAwaited = false;
+            takeFocus();
+        }
+    }
+
     @Override
     void takeFocus() {
         if (others.isEmpty()) {
+            isAwaited = true;
             super.takeFocus();
         } else {
             list.requestFocusInWindow();

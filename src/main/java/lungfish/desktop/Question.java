@@ -43,10 +43,10 @@ enum Question {
 
     SideSheet sheet(View view, Side side) {
         return switch (this) {
-            case BLOWERS -> new BlowerSheet(view, side);
-            case PIPES -> new PipesSheet(view, side);
-            case GROWTH -> new GrowthSheet(view, side);
-            case SURE -> new SureSheet(view, side);
+            case BLOWERS -> new BlowerSheet(view, side).sayingNotYet();
+            case PIPES -> new PipesSheet(view, side).sayingNotYet();
+            case GROWTH -> new GrowthSheet(view, side).sayingNotYet();
+            case SURE -> new SureSheet(view, side).sayingNotYet();
             case TODAY -> new TodaySheet(view, side);
         };
     }

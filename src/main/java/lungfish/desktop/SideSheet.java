@@ -1,13 +1,17 @@
 package lungfish.desktop;
 
+import java.util.Optional;
 import javax.swing.JButton;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
+import lungfish.report.BesideWords;
 import net.miginfocom.swing.MigLayout;
 
 /** A sheet that lies over the side panels until it is closed, by its button or by Escape. The room stays in sight. */
 abstract class SideSheet extends Sheet {
     static final int PAD = 16;
+    /** The title and its button come first. */
+    private static final int AFTER_TITLE = 2;
 
     private final transient View view;
     private final JButton back = new JButton("Back");
@@ -29,6 +33,19 @@ abstract class SideSheet extends Sheet {
         back.setToolTipText("Back to the panels (Esc)");
         back.addActionListener(event -> side.close());
         Keys.bindWithin(this, "ESCAPE", side::close);
+    }
+
+    /** Where the small pumps should stay, it says so over what it tells of blowers. */
+    final SideSheet sayingNotYet() {
+        Paragraph notYet = new Paragraph(view, Type::body, Palette::accent, this::innerPx);
+        notYet.setName("not-yet");
+        add(notYet, "growx, hidemode 3", AFTER_TITLE);
+        view.follow(this, () -> {
+            Optional<String> says = view.plan().flatMap(BesideWords::notYet);
+            notYet.setText(says.orElse(""));
+            notYet.setVisible(says.isPresent());
+        });
+        return this;
     }
 
     final View view() {

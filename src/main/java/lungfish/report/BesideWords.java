@@ -14,6 +14,11 @@ import lungfish.today.Verdict;
 
 /** Whether to buy a central blower, in a keeper's words: the verdict, because of what, and what speaks for it and against it. */
 public final class BesideWords {
+    /** What stands over figures of a blower where the small pumps should stay. */
+    private static final String NOT_YET =
+            "No blower yet: the small pumps give this room its air, and one would not pay. What follows is of a blower, were"
+                    + " one bought.";
+
     private final Plan plan;
     private final Beside beside;
     private final Quantities quantities;
@@ -22,6 +27,11 @@ public final class BesideWords {
         this.plan = plan;
         this.beside = beside;
         this.quantities = quantities;
+    }
+
+    /** What stands over figures of a blower where the small pumps should stay; empty elsewhere. */
+    public static Optional<String> notYet(Plan plan) {
+        return plan.keepPumps() && plan.duty().isPresent() ? Optional.of(NOT_YET) : Optional.empty();
     }
 
     /** A few words, fit for a headline. */

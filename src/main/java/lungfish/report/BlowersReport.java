@@ -47,6 +47,7 @@ public final class BlowersReport {
 
     private String text(BlowerBench bench) {
         Page page = new Page().heading(headline(bench));
+        BesideWords.notYet(plan).ifPresent(page::paragraph);
         page.paragraph("Wished for, what matters most first: " + BenchWords.order(bench.order()) + ". Needed: "
                 + show(bench.needed().freeM3PerS(), Dimension.AIR_FLOW) + " at "
                 + show(bench.needed().pressurePa(), Dimension.PRESSURE) + ", devices due for cleaning.");

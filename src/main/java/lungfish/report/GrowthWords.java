@@ -104,7 +104,7 @@ public final class GrowthWords {
     public static String blower(Stages stages) {
         String name = FleetName.of(stages.blower());
         return stages.recommended()
-                ? "On the blower that the plan recommends for now, " + name + "."
+                ? "On the blower that would be chosen now, " + name + "."
                 : "On the blower that the room names, " + name + ".";
     }
 

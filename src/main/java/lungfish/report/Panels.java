@@ -43,9 +43,7 @@ final class Panels {
                 "Duty      ",
                 flow(duty.needed().freeM3PerS()) + " at "
                         + pressure(duty.needed().pressurePa()));
-        if (plan.keepPumps()) {
-            under("Not yet: the small pumps give it. What follows is of a blower, were one bought.");
-        }
+        BesideWords.notYet(plan).ifPresent(this::under);
         if (candidate.reserveShare() < 0) {
             under(chosen(duty) + FleetName.of(candidate.fleet()) + ": too small. Tired, it gives "
                     + flow((1 + candidate.reserveShare()) * duty.needed().freeM3PerS()) + " at that pressure.");

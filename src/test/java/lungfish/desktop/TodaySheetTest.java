@@ -12,6 +12,8 @@ import lungfish.room.Blower;
 import lungfish.room.Room;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Facts about the sheet that sets today's pumps beside the planned blower. */
 final class TodaySheetTest {
@@ -86,5 +88,19 @@ final class TodaySheetTest {
         for (Subject subject : List.of(Subject.HEADROOM, Subject.NOISE, Subject.BACKUP)) {
             assertThat(glances.of(subject).reason()).as(subject.name()).startsWith("were a blower bought");
         }
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Question.class,
+            names = {"BLOWERS", "PIPES", "GROWTH", "SURE"})
+    void everySheetOfBlowersSaysThatThePumpsDo(Question question) {
+        Bench keeps = new Bench(folder, "starting-out");
+        keeps.ask(question);
+        Bench buys = new Bench(folder, "garage-killifish");
+        buys.ask(question);
+
+        assertThat(text(keeps, "not-yet")).startsWith("No blower yet");
+        assertThat(buys.part(JTextArea.class, "not-yet").isVisible()).isFalse();
     }
 }

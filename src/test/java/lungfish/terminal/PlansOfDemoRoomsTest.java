@@ -91,6 +91,13 @@ final class PlansOfDemoRoomsTest {
         assertThat(said.out()).doesNotContainPattern(UNFILLED).doesNotContain("NaN");
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"plan", "blowers"})
+    void whereThePumpsDoNoBlowerIsToldOfWithoutAWord(String command) {
+        assertThat(Said.by(command, "starting-out").out()).containsPattern("No (central )?blower yet");
+        assertThat(Said.by(command, "garage-killifish").out()).doesNotContain("blower yet");
+    }
+
     @Test
     void whoNamesNoOutletIsToldWhatMayBeNamed() throws IOException {
         Said said = Said.by("plan", "starting-out", "--shut", "A-1,nobody", "--json");
