@@ -1,6 +1,5 @@
 package lungfish.sure;
 
-import java.util.List;
 import java.util.concurrent.TimeUnit;
 import lungfish.catalogue.CatalogueFiles;
 import lungfish.plan.Planner;
@@ -34,13 +33,11 @@ public class SureBench {
 
     private final Planner planner = new Planner(CatalogueFiles.load());
     private Room room = room(demo);
-    private List<Stage> stages = Stage.of(room);
 
     /** Reads the room. */
     @Setup
     public void read() {
         room = room(demo);
-        stages = Stage.of(room);
     }
 
     private static Room room(String demo) {
@@ -50,7 +47,7 @@ public class SureBench {
     /** On two threads. */
     @Benchmark
     public Sureness sure() {
-        return Sampling.of(planner, room, stages, Sampling.USUAL_SAMPLES, Sampling.USUAL_SEED, Progress.UNHEARD)
+        return Sampling.of(planner, room, Sampling.USUAL_SAMPLES, Sampling.USUAL_SEED, Progress.UNHEARD)
                 .orElseThrow();
     }
 }

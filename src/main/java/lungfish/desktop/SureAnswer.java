@@ -14,6 +14,7 @@ import lungfish.drawing.Pictures.Painting;
 import lungfish.drawing.Type;
 import lungfish.drawing.WeightsPicture;
 import lungfish.quantity.Dimension;
+import lungfish.report.GrowthWords;
 import lungfish.report.Sentences;
 import lungfish.report.SureWords;
 import lungfish.sure.Band;
@@ -106,11 +107,11 @@ final class SureAnswer {
         title(stages.size() > 1 ? "Whether each stage is served" : "Whether it is served");
         odds(stages.stream()
                 .map(stage -> new OddsPicture.Row(
-                        Sentences.capital(stage.name()) + ", " + stage.outlets() + " outlets",
+                        GrowthWords.when(stage.when()) + ": " + stage.outlets() + " outlets",
                         SureWords.odds(stage.served()),
                         "surely " + SureWords.between(stage.served()),
                         SureWords.outOf(stage.served(), OddsPicture.DOTS),
-                        stage.planned()))
+                        !stage.when().isNow()))
                 .toList());
     }
 

@@ -10,7 +10,6 @@ import lungfish.plan.Progress;
 import lungfish.quantity.Dimension;
 import lungfish.room.Room;
 import lungfish.sure.Sampling;
-import lungfish.sure.Stage;
 import lungfish.sure.Sureness;
 
 /** How sure headroom, running point and stages are, what the doubt comes from, and how far things may be off. */
@@ -60,7 +59,6 @@ final class SureSheet extends SideSheet {
         return Sampling.of(
                 new Planner(view().desk().shared().catalogue()),
                 asked.room(),
-                Stage.of(asked.room()),
                 Sampling.USUAL_SAMPLES,
                 Sampling.USUAL_SEED,
                 progress);

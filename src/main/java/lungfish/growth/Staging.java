@@ -3,8 +3,6 @@ package lungfish.growth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.SortedSet;
-import java.util.TreeSet;
 import lungfish.catalogue.BlowerClass;
 import lungfish.plan.Basis;
 import lungfish.plan.Planner;
@@ -12,7 +10,6 @@ import lungfish.plan.Progress;
 import lungfish.reason.Finding;
 import lungfish.reason.PartId;
 import lungfish.reason.Severity;
-import lungfish.room.Rack;
 import lungfish.room.Room;
 import lungfish.sizing.Candidate;
 import lungfish.sizing.Fleet;
@@ -46,15 +43,11 @@ public final class Staging {
     }
 
     private Optional<Stages> stages() {
-        SortedSet<Integer> numbers = new TreeSet<>();
-        numbers.add(0);
-        drawn.racks().stream()
-                .filter(Rack::isPlanned)
-                .forEach(rack -> numbers.add(rack.step().number()));
-        steps = 2 * numbers.size() + 1;
+        List<Grown> grown = Grown.steps(drawn);
+        steps = 2 * grown.size() + 1;
         Optional<Candidate> blower = Optional.empty();
-        for (int number : numbers) {
-            Room room = Growing.with(drawn, rack -> rack.step().number() <= number);
+        for (Grown step : grown) {
+            Room room = step.room();
             Optional<BlowerClass> kind = blower.map(Candidate::kind);
             Optional<Basis> basis =
                     planner.basis(kind.map(each -> Growing.settled(room, each)).orElse(room));
@@ -62,7 +55,7 @@ public final class Staging {
                 blower = basis.map(first -> first.chosen(first.ranked()));
                 basis = blower.flatMap(first -> planner.basis(Growing.settled(room, first.kind())));
             }
-            basis.ifPresent(each -> solved.add(new Solved(when(number), each)));
+            basis.ifPresent(each -> solved.add(new Solved(step.when(), each)));
             told();
         }
         return blower.map(Candidate::fleet).map(this::judged);
@@ -70,15 +63,6 @@ public final class Staging {
 
     private void told() {
         progress.at(++done, steps);
-    }
-
-    private Stage.When when(int number) {
-        List<Rack> racks = drawn.racks().stream()
-                .filter(rack -> rack.isPlanned() && rack.step().number() == number)
-                .toList();
-        Optional<String> name =
-                racks.stream().flatMap(rack -> rack.step().name().stream()).findFirst();
-        return new Stage.When(number, name, racks.stream().map(Rack::id).toList());
     }
 
     private Stages judged(Fleet fleet) {

@@ -68,7 +68,9 @@ public final class SureJson {
     }
 
     private static void stage(JsonWriter out, Sureness.StageOdds stage) {
-        out.text("name", stage.name()).truth("planned", stage.planned()).whole("outlets", stage.outlets());
+        out.whole("step", stage.when().number());
+        Keys.text(out, "name", stage.when().name());
+        out.whole("outlets", stage.outlets());
         odds(out, "served", stage.served());
     }
 

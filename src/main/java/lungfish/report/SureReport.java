@@ -79,7 +79,7 @@ public final class SureReport {
     private void stages(List<Sureness.StageOdds> stages) {
         Table table = new Table(words("Stage"), numbers("Outlets"), numbers("Served"), numbers("Of 100, between"));
         stages.forEach(stage -> table.row(
-                stage.name(),
+                GrowthWords.when(stage.when()),
                 quantities.show(stage.outlets(), Dimension.COUNT),
                 SureWords.odds(stage.served()),
                 SureWords.between(stage.served())));

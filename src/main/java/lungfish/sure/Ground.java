@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lungfish.growth.Grown;
+import lungfish.growth.Stage;
 import lungfish.plan.Basis;
 import lungfish.plan.Planner;
 import lungfish.room.Room;
@@ -16,12 +18,14 @@ import lungfish.sizing.Fleet;
  * What is the same for all samples of a room, and may be read by several threads: the room and its stages as they are said,
  * the blowers, and where each input finds its draw.
  *
+ * @param when how the growing room calls now
  * @param chosen the blower that the bands are about
  * @param candidates made for these mains, in the order of the plan
  * @param levels at the listener, for each class: no sample changes them
  */
 record Ground(
         Basis now,
+        Stage.When when,
         List<Later> stages,
         Candidate chosen,
         List<Candidate> candidates,
@@ -29,22 +33,23 @@ record Ground(
         Layout layout,
         Widths widths) {
     /** A planned stage, with the blower of now in its places. */
-    record Later(Stage stage, Basis basis, Fleet fleet) {}
+    record Later(Stage.When when, Basis basis, Fleet fleet) {}
 
-    static Optional<Ground> of(Planner planner, Room room, List<Stage> stages) {
-        return planner.basis(room).map(now -> of(planner, now, stages));
+    static Optional<Ground> of(Planner planner, Room room) {
+        return planner.basis(room).map(now -> of(planner, now, Grown.steps(room)));
     }
 
-    private static Ground of(Planner planner, Basis now, List<Stage> stages) {
+    private static Ground of(Planner planner, Basis now, List<Grown> steps) {
         List<Candidate> ranked = now.ranked();
         Candidate chosen = now.chosen(ranked);
         List<Later> later = new ArrayList<>();
-        for (Stage stage : stages) {
-            planner.basis(stage.room())
-                    .ifPresent(basis -> later.add(new Later(stage, basis, fleet(now, basis, chosen))));
+        for (Grown step : steps.subList(1, steps.size())) {
+            planner.basis(step.room())
+                    .ifPresent(basis -> later.add(new Later(step.when(), basis, fleet(now, basis, chosen))));
         }
         return new Ground(
                 now,
+                steps.get(0).when(),
                 later,
                 chosen,
                 ranked.stream().filter(Candidate::suitsMains).toList(),

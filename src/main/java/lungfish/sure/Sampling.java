@@ -75,15 +75,12 @@ public final class Sampling {
     /**
      * How sure the plan is.
      *
-     * @param stages the rooms that it is to become, each with all that stands there by then
      * @param samples 2 to {@link #MOST_SAMPLES}
      * @return empty where there is no plan: without a pipe or outlets, and where the network cannot be solved
      * @throws IllegalArgumentException when the room names a class that is nowhere, which its reader rules out
      */
-    public static Optional<Sureness> of(
-            Planner planner, Room room, List<Stage> stages, int samples, long seed, Progress progress) {
-        return Ground.of(planner, room, stages)
-                .map(ground -> new Sampling(ground, samples, seed, progress).answer(THREADS));
+    public static Optional<Sureness> of(Planner planner, Room room, int samples, long seed, Progress progress) {
+        return Ground.of(planner, room).map(ground -> new Sampling(ground, samples, seed, progress).answer(THREADS));
     }
 
     /** For tests: the same with so many threads. */
@@ -139,11 +136,11 @@ public final class Sampling {
         List<Odds> odds = tally.stages();
         List<Sureness.StageOdds> stages = new ArrayList<>();
         int here = ground.now().piped().needs().size();
-        stages.add(new Sureness.StageOdds("Now", here, false, odds.get(0)));
+        stages.add(new Sureness.StageOdds(ground.when(), here, odds.get(0)));
         for (int i = 0; i < ground.stages().size(); i++) {
             Ground.Later later = ground.stages().get(i);
             int then = later.basis().piped().needs().size();
-            stages.add(new Sureness.StageOdds(later.stage().name(), then, true, odds.get(i + 1)));
+            stages.add(new Sureness.StageOdds(later.when(), then, odds.get(i + 1)));
         }
         return stages;
     }

@@ -1,6 +1,7 @@
 package lungfish.sure;
 
 import java.util.List;
+import lungfish.growth.Stage;
 import lungfish.sizing.Candidate;
 
 /**
@@ -44,7 +45,7 @@ public record Sureness(
      * @param outlets in it
      * @param served whether air, pressure, rating and heat hold
      */
-    public record StageOdds(String name, int outlets, boolean planned, Odds served) {}
+    public record StageOdds(Stage.When when, int outlets, Odds served) {}
 
     /**
      * Of one blower of the bench.

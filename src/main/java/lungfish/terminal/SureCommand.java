@@ -11,7 +11,6 @@ import lungfish.quantity.Quantities;
 import lungfish.report.SureJson;
 import lungfish.report.SureReport;
 import lungfish.sure.Sampling;
-import lungfish.sure.Stage;
 import lungfish.sure.Sureness;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
@@ -36,8 +35,7 @@ final class SureCommand extends RoomCommand {
             return Outcome.refused(List.of(new Problem("", "--samples is " + samples, expected)));
         }
         Planner planner = new Planner(CatalogueFiles.load());
-        Optional<Sureness> sure =
-                Sampling.of(planner, plan.room(), Stage.of(plan.room()), samples, seed, Progress.UNHEARD);
+        Optional<Sureness> sure = Sampling.of(planner, plan.room(), samples, seed, Progress.UNHEARD);
         return told(plan, sure.map(found -> text(plan, quantities, found)).orElse(unsolved(plan)));
     }
 

@@ -70,8 +70,7 @@ final class Doubtful {
     }
 
     static Sureness sureness(Room room, int samples, long seed) {
-        return Sampling.of(PLANNER, room, List.of(), samples, seed, Progress.UNHEARD)
-                .orElseThrow();
+        return Sampling.of(PLANNER, room, samples, seed, Progress.UNHEARD).orElseThrow();
     }
 
     static Basis basis(Room room) {
