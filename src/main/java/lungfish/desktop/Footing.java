@@ -39,8 +39,16 @@ final class Footing extends JPanel {
         idle.setOpaque(false);
         idle.add(rests, "wmin 0");
         idle.add(again);
-        add(underWay, BUSY);
+        add(held(underWay), BUSY);
         add(idle, IDLE);
+    }
+
+    /** What comes and goes by itself needs a place of its own among cards. */
+    private static JPanel held(UnderWay comesAndGoes) {
+        JPanel place = new JPanel(new MigLayout("insets 0, fillx, hidemode 3", "[grow, fill]", "[center]"));
+        place.setOpaque(false);
+        place.add(comesAndGoes, "wmin 0");
+        return place;
     }
 
     /** Tells how far a question has come; where it is answered, what the answer rests on. */

@@ -81,6 +81,7 @@ final class SureSheet extends SideSheet {
         footing.tell(
                 later,
                 view().quantities().show(Sampling.USUAL_SAMPLES, Dimension.COUNT) + " rooms like it were looked at.");
+        fields.setVisible(later.answer().isPresent() || !later.isRunning()); // the first answer would push them away
         boolean keepsPumps = view().plan().map(Plan::keepPumps).orElse(false);
         Optional<Sureness> sure = later.answer().flatMap(found -> found);
         Told now = new Told(sure, later.isCurrent(), keepsPumps, view().look(), contentPx());

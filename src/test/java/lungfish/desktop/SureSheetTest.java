@@ -111,16 +111,26 @@ final class SureSheetTest {
         Footing row = new Footing(asked().pane().view(), later::stop, () -> later.again("question"));
         later.ask("question");
         row.tell(later, "answered");
+        assertThat(seenCards(row)).isEqualTo(1);
 
         Parts.find(row, JButton.class, "stop").orElseThrow().doClick(0);
         background.removeFirst().run();
         row.tell(later, "answered");
 
         assertThat(later.answer()).isEmpty();
+        assertThat(seenCards(row)).isEqualTo(1);
         JButton again = Parts.find(row, JButton.class, "again").orElseThrow();
         assertThat(again.isVisible()).isTrue();
         again.doClick(0);
+        row.tell(later, "answered");
+        assertThat(seenCards(row)).isEqualTo(1);
         background.removeFirst().run();
         assertThat(later.answer()).contains("answer");
+    }
+
+    private static long seenCards(Footing row) {
+        return java.util.Arrays.stream(row.getComponents())
+                .filter(java.awt.Component::isVisible)
+                .count();
     }
 }
