@@ -32,7 +32,7 @@ public final class SpreadValues {
             case FOULING -> "Fouling of devices, give or take";
             case CURVE -> "Air by the data sheet, give or take";
             case WEAR -> "Wear of the blower, give or take";
-            case BORE -> "Bore of pipe and airline, give or take";
+            case BORE -> "Bores, give or take";
             case ROUGHNESS -> "Roughness of pipe, give or take";
         };
     }

@@ -65,7 +65,7 @@ final class SureSheetTest {
     @Test
     void aWidthThatCannotBeIsToldAndStaysToBeMended() {
         Bench bench = asked();
-        JTextField field = field(bench, "Bore of pipe and airline, give or take");
+        JTextField field = field(bench, "Bores, give or take");
 
         type(field, "90 %");
 
