@@ -162,15 +162,16 @@ final class GrowthSheet extends SideSheet {
     private void tellStages() {
         GrowthWords words = words();
         Optional<Stages> now = staging.answer().flatMap(answer -> answer);
-        List<Stage> all = now.map(Stages::all).orElse(List.of());
-        if (!all.equals(shown)) {
-            shown = all;
+        List<Stage> then = now.map(Stages::all).orElse(List.of());
+        if (!then.equals(shown)) {
+            shown = then;
             stages.clear();
-            stages.addAll(all);
+            stages.addAll(then);
         }
-        breaks.setText(now.map(words::headline).orElse(""));
+        breaks.setText(now.map(GrowthWords::brief).orElse(""));
         breaks.setForeground(ink(staging.isCurrent()));
-        rests.setText(now.map(GrowthWords::blower).orElse(""));
+        rests.setText(now.map(all -> words.headline(all) + " " + GrowthWords.blower(all))
+                .orElse(""));
         foresight.setText(now.flatMap(words::foresight).orElse(""));
         foresight.setVisible(!foresight.getText().isEmpty());
         line.setBackground(view().look().palette().sheet());

@@ -20,7 +20,14 @@ final class NewKindFields extends JPanel {
     /** No tank is deeper, m. */
     private static final double DEEPEST_M = 10;
 
+    /** Two fields are not squeezed into less, at 100 %. */
+    private static final int NARROW = 400;
+
     private final transient View view;
+    private final transient IntSupplier widthPx;
+    private final JPanel overDevice;
+    private final JPanel overDepth;
+    private boolean isNarrow;
     private final transient Supplier<Optional<Newcomer>> taken;
     private final transient Runnable changed;
     private final Choice<Optional<DeviceClass>> device = new Choice<>("Device of the new outlets");
@@ -36,8 +43,7 @@ final class NewKindFields extends JPanel {
      * @param changed told when something else is to be counted
      */
     NewKindFields(View view, IntSupplier widthPx, Supplier<Optional<Newcomer>> taken, Runnable changed) {
-        super(new MigLayout(
-                "insets 0, fillx, wrap 2, hidemode 3, gap " + view.px(12) + " " + view.px(2), "[grow, fill][]"));
+        this.widthPx = widthPx;
         this.view = view;
         this.taken = taken;
         this.changed = changed;
@@ -50,9 +56,21 @@ final class NewKindFields extends JPanel {
         depth.whenSilent(this::usual);
         offer();
         device.addActionListener(event -> changed.run());
-        add(Line.over(view, "Counted in", device), "growx, wmin 0");
-        add(Line.over(view, "Depth", depth), "growx 0, wmin " + view.px(170));
-        add(trouble, "spanx 2, growx");
+        overDevice = Line.over(view, "Counted in", device);
+        overDepth = Line.over(view, "Depth", depth);
+        layOut();
+    }
+
+    /** Side by side where there is room for both. */
+    private void layOut() {
+        isNarrow = widthPx.getAsInt() < view.px(NARROW);
+        setLayout(new MigLayout(
+                "insets 0, fillx, hidemode 3, wrap " + (isNarrow ? 1 : 2) + ", gap " + view.px(12) + " " + view.px(4),
+                isNarrow ? "[grow, fill]" : "[grow, fill][]"));
+        removeAll();
+        add(overDevice, "growx, wmin 0");
+        add(overDepth, "growx 0, wmin " + view.px(170));
+        add(trouble, "growx" + (isNarrow ? "" : ", spanx 2"));
     }
 
     private void offer() {
@@ -100,6 +118,9 @@ final class NewKindFields extends JPanel {
     }
 
     void tell() {
+        if (isNarrow != widthPx.getAsInt() < view.px(NARROW)) {
+            layOut();
+        }
         offer();
         depth.tell();
     }

@@ -100,7 +100,7 @@ final class StageCell extends JPanel implements ListCellRenderer<Stage> {
     private String rack(RackId rack, GrowthWords words) {
         String name = view.names().of(rack.part());
         return fits.apply(rack)
-                .map(fit -> name + ", " + fit.outlets() + " outlets: alone it " + words.rack(fit) + ".")
+                .map(fit -> name + ", " + fit.outlets() + " outlets: " + words.rack(fit) + ".")
                 .orElse(name);
     }
 

@@ -78,22 +78,29 @@ public final class GrowthWords {
         return outlets == 0 ? "no more outlets" : outlets == 1 ? "1 more outlet" : outlets + " more outlets";
     }
 
+    /** "Step 2 breaks", "Every step fits". */
+    public static String brief(Stages stages) {
+        return stages.firstToBreak()
+                .map(first -> first.when().isNow()
+                        ? "The room breaks now"
+                        : "Step " + first.when().number() + " breaks")
+                .orElse(stages.hasSteps() ? "Every step fits" : "No step is planned");
+    }
+
     /** Which stage breaks first, or that none does. */
     public String headline(Stages stages) {
-        Optional<Stage> first = stages.firstToBreak();
-        if (first.isPresent()) {
-            String when =
-                    first.get().when().isNow() ? "now" : lower(when(first.get().when()));
-            return "Breaks first " + (first.get().when().isNow() ? "" : "at ") + when + ": "
-                    + first.get()
-                            .standing()
-                            .breaks()
-                            .map(each -> each.limit().words())
-                            .orElse("") + ".";
-        }
-        return stages.hasSteps()
-                ? "The blower of now carries every step."
-                : "No rack is planned. Mark one as planned, and say with which step it comes.";
+        return stages.firstToBreak()
+                .map(this::breaksFirst)
+                .orElse(
+                        stages.hasSteps()
+                                ? "The blower of now carries every step."
+                                : "No rack is planned. Mark one as planned, and say with which step it comes.");
+    }
+
+    private String breaksFirst(Stage first) {
+        String when = first.when().isNow() ? "now" : "at " + lower(when(first.when()));
+        return "Breaks first " + when + ": "
+                + first.standing().breaks().map(each -> each.limit().words()).orElse("") + ".";
     }
 
     private static String lower(String text) {
@@ -183,6 +190,9 @@ public final class GrowthWords {
 
     /** How many fit where, in a line. */
     public String headline(HeadroomMap map) {
+        if (map.most() == 0) {
+            return count(map) + ": " + stops(map) + ".";
+        }
         return map.placeMatters()
                 ? count(map) + "; most at " + best(map) + "."
                 : count(map) + " anywhere on the pipe: the place does not matter.";
@@ -198,13 +208,16 @@ public final class GrowthWords {
 
     /** Where they fit, and what stops one more there. */
     public String where(HeadroomMap map) {
-        String limit = map.best()
-                .flatMap(place -> place.fits().limit())
-                .map(broken -> " First to break: " + broken.limit().words() + ".")
-                .orElse("");
+        if (map.most() == 0) {
+            return "Not one more fits anywhere: " + stops(map) + " is the limit.";
+        }
         String where =
                 map.placeMatters() ? "Most at " + best(map) + "." : "Anywhere on the pipe: the place does not matter.";
-        return where + limit + " Each place stands alone: the counts do not add up.";
+        return where + " First to break: " + stops(map) + ". Each place stands alone: the counts do not add up.";
+    }
+
+    private String stops(HeadroomMap map) {
+        return limit(map.best().flatMap(place -> place.fits().limit()));
     }
 
     private String best(HeadroomMap map) {
@@ -221,11 +234,11 @@ public final class GrowthWords {
         if (!rack.fits()) {
             return "does not fit now: " + rack.breaks().map(this::broken).orElse("");
         }
-        String after = "fits now, " + more(rack.own().outlets()) + " after it, ";
+        String after = "fits now, leaves room for " + rack.own().outlets() + " more";
         return rack.best()
-                .map(best -> after + "or " + best.fits().outlets() + " with all of it hung at "
+                .map(best -> after + ", or for " + best.fits().outlets() + " with all of it hung at "
                         + place(best.run(), best.alongM()))
-                .orElse(after + "wherever it is hung");
+                .orElse(after + " wherever it is hung");
     }
 
     /** What stops one more. */

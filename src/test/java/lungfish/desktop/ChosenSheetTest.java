@@ -126,4 +126,15 @@ final class ChosenSheetTest {
         bench.act(UndoEdit.class);
         assertThat(rack().isPlanned()).isFalse();
     }
+
+    @Test
+    void aStepIsPickedAndNamed() {
+        choose(Part.rack(rack().id()));
+        bench.part(JComboBox.class, "Step, while planned").setSelectedIndex(3); // after "the next": 1, 2, 3
+        type("Name of that step", "next year");
+        assertThat(rack().step().number()).isEqualTo(3);
+        assertThat(rack().step().name()).contains("next year");
+        type("Name of that step", "");
+        assertThat(rack().step().name()).isEmpty();
+    }
 }

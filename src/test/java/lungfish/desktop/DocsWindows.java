@@ -100,6 +100,9 @@ public final class DocsWindows {
         shut.view().choose(shut.view().desk().room().racks().get(2).id().part());
         shut.acts().the(ShutChosen.class).act();
         save("window-shut", shut, USUAL);
+        WindowPane growth = window("basement-rainbows", Preference.Theme.LIGHT, 100);
+        growth.acts().the(Question.GROWTH).act();
+        save("window-growth", growth, USUAL);
         WindowPane asSet = window("garage-killifish", Preference.Theme.LIGHT, 100);
         asSet.acts().the(SwitchTrial.class).act();
         save("window-as-set", asSet, USUAL);

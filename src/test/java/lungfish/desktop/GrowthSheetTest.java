@@ -82,6 +82,7 @@ final class GrowthSheetTest {
         depth().setText("2 m");
         depth().take();
         assertThat(text("growth-count")).isEqualTo("No more outlets");
+        assertThat(text("growth-where")).startsWith("Not one more fits anywhere");
     }
 
     @Test
@@ -100,7 +101,7 @@ final class GrowthSheetTest {
             states.add(stages().getModel().getElementAt(i).state());
         }
         assertThat(states).containsExactly(Stage.State.FITS, Stage.State.TIGHT, Stage.State.BREAKS);
-        assertThat(text("growth-breaks")).startsWith("Breaks first at step 2, in two years");
+        assertThat(text("growth-breaks")).isEqualTo("Step 2 breaks");
     }
 
     /** Whoever hears the list hears how a stage stands, and what mends it: the mark is only seen. */
@@ -128,7 +129,7 @@ final class GrowthSheetTest {
         bench.pane().view().refused(StepEdits.come(bench.desk().room(), List.of(new RackId("X")), Optional.of(1)));
         bench.ask(Question.GROWTH);
         assertThat(stages().getModel().getSize()).isEqualTo(2);
-        assertThat(text("growth-breaks")).startsWith("Breaks first at step 1");
+        assertThat(text("growth-breaks")).isEqualTo("Step 1 breaks");
     }
 
     @Test
