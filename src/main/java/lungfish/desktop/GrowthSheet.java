@@ -13,6 +13,7 @@ import javax.swing.JList;
 import javax.swing.ListSelectionModel;
 import lungfish.desk.Later;
 import lungfish.drawing.Growing;
+import lungfish.drawing.Look;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
 import lungfish.edit.Part;
@@ -51,9 +52,19 @@ final class GrowthSheet extends SideSheet {
     private final DefaultListModel<Stage> stages = new DefaultListModel<>();
     private final JList<Stage> line = new JList<>(stages);
     private transient List<Stage> shown = List.of();
+    private transient Optional<Told> told = Optional.empty();
 
     /** All that the map depends on. */
     private record Wanted(Room room, NewKind kind) {}
+
+    /** All that is shown but the progress. */
+    private record Told(
+            Optional<Optional<HeadroomMap>> map,
+            boolean isMapCurrent,
+            Optional<Optional<Stages>> stages,
+            boolean areStagesCurrent,
+            Look look,
+            int widthPx) {}
 
     GrowthSheet(View view, Side side) {
         super(view, side, "Room to grow");
@@ -142,11 +153,21 @@ final class GrowthSheet extends SideSheet {
                 mapping.isRunning() || staging.isRunning(),
                 (mapping.share() + staging.share()) / 2,
                 mapping.trouble().or(staging::trouble));
-        tellMap();
-        tellStages();
+        Told now = new Told(
+                mapping.answer(),
+                mapping.isCurrent(),
+                staging.answer(),
+                staging.isCurrent(),
+                view().look(),
+                contentPx());
+        if (!told.equals(Optional.of(now))) { // progress alone measures no text again
+            told = Optional.of(now);
+            tellMap();
+            tellStages();
+            view().grow(map().map(map -> new Growing(map, mapping.isCurrent())));
+            stack.revalidate();
+        }
         kind.tell();
-        view().grow(map().map(map -> new Growing(map, mapping.isCurrent())));
-        stack.revalidate();
         stack.repaint();
     }
 

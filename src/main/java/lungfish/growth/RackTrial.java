@@ -46,10 +46,10 @@ final class RackTrial {
     }
 
     private RackFit fit(Basis basis, int outlets, Progress progress) {
-        Candidate blower = basis.chosen(basis.ranked());
+        Candidate blower = basis.chosen(List.of());
         Fits own = fits(basis, blower);
         Optional<RackFit.Best> best = best(basis, progress).flatMap(node -> basis.rehung(this::isOfRack, node)
-                .map(rehung -> place(basis, node, fits(rehung, rehung.chosen(rehung.ranked())))));
+                .map(rehung -> place(basis, node, fits(rehung, rehung.chosen(List.of())))));
         return new RackFit(
                 rack.id(),
                 outlets,

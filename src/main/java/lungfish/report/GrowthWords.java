@@ -234,9 +234,9 @@ public final class GrowthWords {
         if (!rack.fits()) {
             return "does not fit now: " + rack.breaks().map(this::broken).orElse("");
         }
-        String after = "fits now by itself, leaves room for " + rack.own().outlets() + " more";
+        String after = "fits now by itself, " + rack.own().outlets() + " more after it";
         return rack.best()
-                .map(best -> after + ", or for " + best.fits().outlets() + " with all of it hung at "
+                .map(best -> after + ", or " + best.fits().outlets() + " with all of it hung at "
                         + place(best.run(), best.alongM()))
                 .orElse(after + " wherever it is hung");
     }

@@ -2,6 +2,7 @@ package lungfish.growth;
 
 import static lungfish.plan.DemoPlans.CATALOGUE;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.data.Offset.offset;
 
 import java.util.List;
@@ -15,6 +16,7 @@ import lungfish.plan.Plan;
 import lungfish.plan.Planner;
 import lungfish.plan.Progress;
 import lungfish.room.Blower;
+import lungfish.room.Rack;
 import lungfish.room.RackId;
 import lungfish.room.Room;
 import lungfish.room.Rooms;
@@ -224,6 +226,30 @@ final class StagesTest {
     void aRoomWithoutPlannedRacksIsNow() {
         assertThat(stages(Rooms.small()).hasSteps()).isFalse();
         assertThat(stages(Rooms.small()).all()).hasSize(1);
+    }
+
+    /** With no blower drawn the plan recommends one for now, and all steps rest on that. */
+    @Test
+    void aRoomThatDrawsNoBlowerGrowsOnTheOneThatIsRecommended() {
+        Room undrawn = BASEMENT.withBlowers(List.of());
+
+        Stages stages = stages(undrawn);
+
+        assertThat(stages.recommended()).isTrue();
+        assertThat(stages.all())
+                .hasSize(3)
+                .allMatch(stage ->
+                        stage.standing().blower().kind().equals(stages.blower().kind()));
+    }
+
+    @Test
+    void aRoomThatIsAllPlannedBeginsWithItsFirstStep() {
+        Room planned = BASEMENT.withRacks(BASEMENT.racks().stream()
+                .map(rack -> rack.at(Rack.Stage.PLANNED))
+                .toList());
+        assertThat(stages(planned).all())
+                .extracting(stage -> stage.when().number(), Stage::outlets)
+                .containsExactly(tuple(1, 70 + 6), tuple(2, 70 + 6 + 12));
     }
 
     @Test
