@@ -24,9 +24,12 @@ final class PipesSheet extends SideSheet {
     /** A scroll bar stands beside what is longer than the window. */
     private static final int BAR = 16;
 
+    /** Text is no wider than it was measured for. */
+    private static final String TEXT = "growx, wmin 0, wmax pref";
+
     private final transient Later<Asked, Optional<PipesAnswer>> later;
     private final Stack stack = new Stack();
-    private final Working working;
+    private final UnderWay underWay;
     private final Paragraph headline;
     private final Paragraph reason;
     private final PipesTable table;
@@ -52,7 +55,7 @@ final class PipesSheet extends SideSheet {
                 view.desk().shared().hands(),
                 (asked, progress) -> PipesAnswer.of(asked.room(), planner, progress),
                 this::tell);
-        working = new Working(view, this::stopOrGoOn);
+        underWay = UnderWay.thatGoesOn(view, this::stopOrGoOn);
         headline = paragraph("pipes-headline", Type::headline, Palette::ink);
         reason = paragraph("pipes-reason", Type::body, Palette::softInk);
         table = new PipesTable(view, this::tellChosen, this::take);
@@ -75,22 +78,22 @@ final class PipesSheet extends SideSheet {
     }
 
     private void fill() {
-        stack.add(working, "growx");
-        stack.add(headline, "growx");
-        stack.add(reason, "growx");
+        stack.add(underWay, "growx");
+        stack.add(headline, TEXT);
+        stack.add(reason, TEXT);
         stack.add(table.header(), "growx, gapbottom 0");
         stack.add(table, "growx, gaptop 0");
-        stack.add(axis, "growx");
-        stack.add(chosen, "growx");
+        stack.add(axis, TEXT);
+        stack.add(chosen, TEXT);
         stack.add(take, "growx 0");
-        stack.add(cheapest, "growx, gaptop " + view().px(16));
-        stack.add(build, "growx");
+        stack.add(cheapest, TEXT + ", gaptop " + view().px(16));
+        stack.add(build, TEXT);
         stack.add(buildIt, "growx 0");
-        stack.add(toKeep, "growx");
+        stack.add(toKeep, TEXT);
         stack.add(buildToKeep, "growx 0");
         stack.add(Line.title(view(), "What each wish costs"), "growx, gaptop " + view().px(8));
         stack.add(prices, "growx, gaptop " + view().px(4));
-        stack.add(assumed, "growx");
+        stack.add(assumed, TEXT);
         take.setName("take-pipe");
         take.addActionListener(event -> take());
         buildIt.setName("build-it");
@@ -120,7 +123,7 @@ final class PipesSheet extends SideSheet {
     private void tell() {
         later.ask(new Asked(view().desk().room()));
         shown = later.answer().flatMap(answer -> answer);
-        working.show(later);
+        underWay.tell(later);
         boolean isThere = shown.isPresent();
         List.of(
                         reason,
@@ -215,6 +218,7 @@ final class PipesSheet extends SideSheet {
     /** One step: the room that was asked about becomes the one that was found. */
     private void apply(String done, Room found) {
         Optional<Room> asked = shown.map(answer -> answer.study().room());
+        table.requestFocusInWindow(); // the button that was pressed has nothing more to do
         view().desk().apply(new Edit(done, before -> asked.equals(Optional.of(before)) ? found : before));
     }
 

@@ -15,6 +15,7 @@ public final class TapLossPicture {
     private static final double HIGH_PX = 16;
     private static final double DOT_PX = 2.1;
     private static final double WORST_PX = 3.6;
+    private static final double MARGIN_PX = 4.6;
 
     private TapLossPicture() {}
 
@@ -31,8 +32,8 @@ public final class TapLossPicture {
      */
     public static void paint(List<Double> lossesPa, double mostPa, Rectangle2D area, Look look, Graphics2D g) {
         Ink ink = Ink.flat(look, g);
-        double left = area.getX() + ink.px(WORST_PX);
-        double perPa = (area.getWidth() - 2 * ink.px(WORST_PX)) / mostPa;
+        double left = area.getX() + ink.px(MARGIN_PX);
+        double perPa = (area.getWidth() - 2 * ink.px(MARGIN_PX)) / mostPa;
         double y = area.getCenterY();
         ink.line(left, y, left + perPa * mostPa, y, ink.palette().line(), 1);
         ink.line(left, y - ink.px(5), left, y + ink.px(5), ink.palette().softInk(), 1.4);

@@ -77,11 +77,19 @@ public final class BuildWords {
                 sentences.add("It misses " + pipe.says(build.missed()) + ".");
             }
         });
-        Build drawn = cheapest.drawn();
-        sentences.add("As drawn, with " + blower(drawn) + ": " + money(drawn.purchase()) + ", "
-                + money(drawn.total()) + " over " + drawn.years() + " years"
-                + (drawn.missed().isEmpty() ? "." : ", and misses " + pipe.says(drawn.missed()) + "."));
+        sentences.add(drawn());
         return String.join(" ", sentences);
+    }
+
+    private String drawn() {
+        Build drawn = cheapest.drawn();
+        if (shown().map(Build::room).equals(Optional.of(drawn.room()))) {
+            return "It is the room as drawn.";
+        }
+        return "As drawn, with " + blower(drawn) + ": " + money(drawn.purchase()) + ", " + money(drawn.total())
+                + " over "
+                + drawn.years() + " years"
+                + (drawn.missed().isEmpty() ? "." : ", and misses " + pipe.says(drawn.missed()) + ".");
     }
 
     /** What costs less over the years, though more to buy; empty where the cheapest to buy does. */

@@ -89,6 +89,7 @@ final class PipesSheetTest {
 
         assertThat(room(bench).runs().get(0).size()).isEqualTo("pvc-u-16-pn16");
         assertThat(room(bench).blowers(Blower.Role.PLANNED).get(0).machine()).contains("linear-diaphragm-40");
+        assertThat(text(bench, "cheapest-build")).endsWith("It is the room as drawn.");
         bench.desk().undo();
         assertThat(room(bench)).isEqualTo(before);
     }
@@ -139,7 +140,7 @@ final class PipesSheetTest {
 
         assertThat(stop.getText()).isEqualTo("Stop");
         stop.doClick(0);
-        assertThat(stop.getText()).isEqualTo("Go on");
+        assertThat(stop.getText()).isEqualTo("Work it out");
         assertThat(bench.part(JButton.class, "build-it").isEnabled()).isFalse();
     }
 }
