@@ -31,7 +31,7 @@ public final class BesideRows {
         this.quantities = quantities;
     }
 
-    /** All lines, those that decide first. */
+    /** All lines, those that decide first; none that is known of neither. */
     public List<Row> all() {
         double asked = plan.demand().totalM3PerS();
         List<Row> rows = new ArrayList<>();
@@ -51,6 +51,7 @@ public final class BesideRows {
         rows.add(row("Power, a year", way -> bill(way, Bill::energyPerYear)));
         rows.add(row("All costs over " + beside.years() + " years", way -> bill(way, Bill::total)));
         rows.add(row("When one fails", way -> way.failure().map(this::failure).orElse(UNKNOWN)));
+        rows.removeIf(row -> row.today().equals(UNKNOWN) && row.planned().equals(UNKNOWN));
         return rows;
     }
 
