@@ -22,7 +22,7 @@ import net.miginfocom.swing.MigLayout;
 /** Two or three blowers side by side: their curves on one picture, and every figure on a line, the best of each line marked. */
 final class BenchComparison extends Stack {
     private static final int GAP = 12;
-    private static final int NAMES = 108;
+    private static final int NAMES = 122;
 
     private final transient View view;
     private final transient IntSupplier widthPx;

@@ -38,7 +38,7 @@ final class BenchList extends JList<BenchRow> {
     private final Set<String> marked = new LinkedHashSet<>();
     private transient Predicate<BenchRow> taken = row -> false;
     private transient @Nullable BlowerBench bench;
-    private transient BenchColumns columns = new BenchColumns(List.of());
+    private transient BenchColumns columns = BenchColumns.NONE;
 
     /**
      * An empty list.

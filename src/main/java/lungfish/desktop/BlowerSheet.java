@@ -1,6 +1,5 @@
 package lungfish.desktop;
 
-import java.awt.CardLayout;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -8,6 +7,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
@@ -28,8 +28,6 @@ import lungfish.room.Room;
 
 /** The blower bench: all that could serve the room by the keeper's order of wishes, to be compared and taken. */
 final class BlowerSheet extends SideSheet {
-    private static final String LIST = "list";
-    private static final String COMPARED = "compared";
     private static final int BAR = 14;
 
     /** What is asked in the background. */
@@ -39,8 +37,11 @@ final class BlowerSheet extends SideSheet {
     private final transient Later<Question, Optional<BlowerBench>> bench;
     private final BenchList list;
     private final BenchHead head;
-    private final CardLayout cards = new CardLayout();
-    private final JPanel deck = new JPanel(cards);
+    private final Stack scrolled = new Stack();
+    private final JScrollPane pane = Side.scrolling(scrolled);
+    private final WishChips wishes;
+    private final JPanel tools = row();
+    private final JPanel buttons = row();
     private final BenchComparison comparison;
     private final JCheckBox mains = new JCheckBox("Only for this mains", true);
     private final JButton compare = new JButton("Compare");
@@ -51,12 +52,14 @@ final class BlowerSheet extends SideSheet {
     private final JButton remove = new JButton("Remove");
     private final Paragraph stands;
     private boolean isComparing;
+    private boolean isTight;
 
     BlowerSheet(View view, Side side) {
         super(view, side, "Choose the blower");
         this.side = side;
         this.list = new BenchList(view, this::listPx, this::take, this::tellMarked);
         this.head = new BenchHead(view, list);
+        this.wishes = new WishChips(view, this::innerPx);
         this.comparison = new BenchComparison(view, this::listPx, this::take);
         this.stands = new Paragraph(view, Type::body, Palette::softInk, this::innerPx);
         this.bench = new Later<>(
@@ -90,7 +93,6 @@ final class BlowerSheet extends SideSheet {
         take.addActionListener(event -> list.selected().ifPresent(this::take));
         letChoose.setName("let-choose");
         letChoose.addActionListener(event -> view().desk().apply(BlowerEdits.letThePlanChoose()));
-        type.setVisible(false);
         type.setName("data-sheet");
         type.addActionListener(event -> side.open(new DataSheet(view(), side, Optional.empty())));
         change.setName("change-own");
@@ -102,23 +104,33 @@ final class BlowerSheet extends SideSheet {
     }
 
     private void parts() {
-        add(stands, "growx");
-        add(new WishChips(view(), this::innerPx), "growx");
-        JPanel tools = row();
         tools.add(mains);
         tools.add(compare);
-        add(tools, "growx");
-        JScrollPane pane = new JScrollPane(
-                list, ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
-        pane.setColumnHeaderView(head);
-        pane.getVerticalScrollBar().setUnitIncrement(24);
-        deck.setOpaque(false);
-        deck.add(pane, LIST);
-        deck.add(Side.scrolling(comparison), COMPARED);
-        add(deck, "grow, push, hmin 0");
-        JPanel buttons = row();
         List.of(take, letChoose, type, change, remove).forEach(buttons::add);
-        add(buttons, "growx");
+        pane.setVerticalScrollBarPolicy(ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS);
+        arrange();
+    }
+
+    /** Where text is large for the window all of it scrolls: a list of no height would be none. */
+    private void arrange() {
+        isTight = view().isTight();
+        List.of(stands, wishes, tools, pane, buttons).forEach(this::remove);
+        scrolled.removeAll();
+        if (isTight) {
+            List.of(stands, wishes, tools, buttons).forEach(scrolled::add);
+            scrolled.add(shown());
+            add(pane, "grow, push, hmin 0");
+        } else {
+            List.of(stands, wishes, tools).forEach(part -> add(part, "growx"));
+            scrolled.add(shown());
+            add(pane, "grow, push, hmin 0");
+            add(buttons, "growx");
+        }
+        pane.setColumnHeaderView(isTight || isComparing ? null : head);
+    }
+
+    private JComponent shown() {
+        return isComparing ? comparison : list;
     }
 
     private JPanel row() {
@@ -128,6 +140,9 @@ final class BlowerSheet extends SideSheet {
     }
 
     private void tell() {
+        if (isTight != view().isTight()) {
+            arrange();
+        }
         bench.ask(new Question(view().desk().room()));
         tellBench();
     }
@@ -150,6 +165,7 @@ final class BlowerSheet extends SideSheet {
                 .toList();
         boolean isFirstTime = list.bench().isEmpty();
         list.show(known, rows, this::isTaken);
+        head.revalidate();
         if (isFirstTime) {
             chooseFirst();
         }
@@ -212,7 +228,7 @@ final class BlowerSheet extends SideSheet {
         isComparing = isWished;
         tellMarked();
         tellButtons();
-        cards.show(deck, isComparing ? COMPARED : LIST);
+        arrange();
         compare.requestFocusInWindow();
     }
 

@@ -4,15 +4,19 @@ import java.awt.Font;
 import java.awt.font.FontRenderContext;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Where the figures of a list of blowers stand: as wide as the widest of each, so that they line up from row to row; none
  * where there is no room for all of them side by side.
  *
  * @param endsPx right edge of each column, from the left edge of the text; empty: no columns
+ * @param isSmall whether they are in the smaller type, for want of room
  */
-public record BenchColumns(List<Double> endsPx) {
-    private static final double GAP_PX = 10;
+public record BenchColumns(List<Double> endsPx, boolean isSmall) {
+    public static final BenchColumns NONE = new BenchColumns(List.of(), false);
+
+    private static final double GAP_PX = 7;
 
     private static final FontRenderContext ON_SCREEN = new FontRenderContext(null, true, true);
 
@@ -26,21 +30,34 @@ public record BenchColumns(List<Double> endsPx) {
      * @param heads the words over each column
      */
     public static BenchColumns of(List<List<String>> heads, List<BenchLine> lines, double roomPx, Look look) {
+        return fitting(heads, lines, false, roomPx, look)
+                .or(() -> fitting(heads, lines, true, roomPx, look))
+                .orElse(NONE);
+    }
+
+    private static Optional<BenchColumns> fitting(
+            List<List<String>> heads, List<BenchLine> lines, boolean isSmall, double roomPx, Look look) {
+        Font font = new BenchColumns(List.of(), isSmall).font(look);
         List<Double> widths = new ArrayList<>();
         for (int i = 0; i < heads.size(); i++) {
-            double widest = 0;
-            for (String head : heads.get(i)) {
-                widest = Math.max(widest, width(head, look.type().drawing()));
-            }
-            for (BenchLine line : lines) {
-                widest = Math.max(
-                        widest, width(line.figures().get(i), look.type().label()));
-            }
-            widths.add(widest);
+            widths.add(Math.max(widest(heads.get(i), look.type().drawing()), widest(column(lines, i), font)));
         }
         double all = widths.stream().mapToDouble(Double::doubleValue).sum();
         double gap = (roomPx - all) / Math.max(1, widths.size() - 1);
-        return new BenchColumns(gap < look.px(GAP_PX) ? List.of() : ends(widths, gap));
+        return gap < look.px(GAP_PX) ? Optional.empty() : Optional.of(new BenchColumns(ends(widths, gap), isSmall));
+    }
+
+    private static List<String> column(List<BenchLine> lines, int i) {
+        return lines.stream().map(line -> line.figures().get(i)).toList();
+    }
+
+    private static double widest(List<String> texts, Font font) {
+        return texts.stream().mapToDouble(text -> width(text, font)).max().orElse(0);
+    }
+
+    /** In which the figures are. */
+    Font font(Look look) {
+        return isSmall ? look.type().drawingName() : look.type().label();
     }
 
     private static List<Double> ends(List<Double> widths, double gap) {

@@ -145,7 +145,7 @@ public final class BenchRowPicture {
     }
 
     private double figures(BenchLine line, double top, Ink ink) {
-        Font font = look.type().label();
+        Font font = columns.font(look);
         for (int i = 0; i < line.figures().size(); i++) {
             ink.textEnding(
                     line.figures().get(i),
@@ -154,7 +154,7 @@ public final class BenchRowPicture {
                     font,
                     ink.palette().ink());
         }
-        return top + step(font);
+        return top + step(look.type().label());
     }
 
     private void box(BenchLine line, Ink ink) {

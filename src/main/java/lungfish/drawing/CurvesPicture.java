@@ -23,7 +23,9 @@ public final class CurvesPicture {
     private static final double LEFT_PX = 48;
     private static final double BOTTOM_PX = 20;
     private static final double EDGE_PX = 8;
-    private static final double POINT_PX = 4;
+    private static final double POINT_PX = 3.5;
+    /** Around a dot, where a blower runs at just what is needed. */
+    private static final double RING_PX = 6;
 
     /** The plane goes so many times beyond the need at least, and at most: beyond that nobody looks. */
     private static final double LEAST_TIMES = 1.6;
@@ -90,10 +92,10 @@ public final class CurvesPicture {
         ink.draw(plot.demand(needed), ink.palette().ink(), 1.2);
         ink.g().setClip(before);
         Point2D needs = new Point2D.Double(plot.x(needed.freeM3PerS()), plot.y(needed.pressurePa()));
-        ring(needs);
         for (int i = 0; i < curves.size(); i++) {
             dot(curves.get(i).tired(), colour(i));
         }
+        ring(needs);
         word("needs", needs, ink.palette().ink());
         for (int i = 0; i < curves.size(); i++) {
             letter(curves.get(i), colour(i));
@@ -116,13 +118,11 @@ public final class CurvesPicture {
         };
     }
 
+    /** Open, so that whatever runs there is seen inside it. */
     private void ring(Point2D at) {
-        spots.take(Boxes.around(at, ink.px(POINT_PX + 1)), 10);
-        ink.fill(
-                StateMark.circle(at.getX(), at.getY(), ink.px(POINT_PX)),
-                ink.palette().sheet());
+        spots.take(Boxes.around(at, ink.px(RING_PX + 1)), 10);
         ink.draw(
-                StateMark.circle(at.getX(), at.getY(), ink.px(POINT_PX)),
+                StateMark.circle(at.getX(), at.getY(), ink.px(RING_PX)),
                 ink.palette().ink(),
                 1.8);
     }

@@ -30,6 +30,7 @@ final class Faces {
             case DURATION, MASS, ENERGY -> Optional.empty();
             case LENGTH -> isUs ? Optional.empty() : Optional.of(Units.M);
             case DEPTH -> Optional.of(isUs ? Units.IN : Units.CM);
+            case POWER -> Optional.of(Units.W); // what hangs on a plug is told in watts, whatever is shown of a hall
             case MONEY, COUNT -> Optional.of(Units.ONE);
             default -> main(of(dimension, units));
         };

@@ -132,11 +132,11 @@ final class BlowerSheetTest {
     void comparedSideBySideTheBestOfALineIsMarked() {
         click(0, 16, 30);
         click(1, 16, 30);
+        String first = rows().get(0).id();
+        String second = rows().get(1).id();
         bench.part(JButton.class, "compare").doClick(0);
 
         // the second is larger: it draws more, and keeps more in reserve
-        String first = rows().get(0).id();
-        String second = rows().get(1).id();
         assertThat(cell("Draws, tired, " + first)).endsWith("best");
         assertThat(cell("Draws, tired, " + second)).doesNotContain("best");
         assertThat(cell("Reserve, tired, " + second)).endsWith("best");
@@ -150,8 +150,8 @@ final class BlowerSheetTest {
     void whatIsComparedCanBeTakenThere() {
         click(0, 16, 30);
         click(1, 16, 30);
-        bench.part(JButton.class, "compare").doClick(0);
         String second = rows().get(1).id();
+        bench.part(JButton.class, "compare").doClick(0);
         bench.part(JButton.class, "take " + second).doClick(0);
 
         assertThat(bench.desk().room().blowers(Blower.Role.PLANNED))

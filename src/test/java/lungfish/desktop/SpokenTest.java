@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.AbstractButton;
+import javax.swing.JButton;
 import javax.swing.JList;
 import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
@@ -35,6 +36,8 @@ final class SpokenTest {
         PANELS,
         BLOWERS,
         SURE,
+        COMPARED,
+        DATA_SHEET,
         TODAY,
         GROWTH,
         SHUT,
@@ -53,6 +56,17 @@ final class SpokenTest {
             case PANELS -> {}
             case BLOWERS -> bench.ask(Question.BLOWERS);
             case SURE -> bench.ask(Question.SURE);
+            case COMPARED -> {
+                bench.ask(Question.BLOWERS);
+                BenchList list = bench.part(BenchList.class, "candidates");
+                list.mark(list.getModel().getElementAt(0));
+                list.mark(list.getModel().getElementAt(1));
+                bench.part(JButton.class, "compare").doClick(0);
+            }
+            case DATA_SHEET -> {
+                bench.ask(Question.BLOWERS);
+                bench.part(JButton.class, "data-sheet").doClick(0);
+            }
             case TODAY -> bench.ask(Question.TODAY);
             case GROWTH -> bench.ask(Question.GROWTH);
             case SHUT -> {

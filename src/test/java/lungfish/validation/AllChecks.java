@@ -6,6 +6,7 @@ import lungfish.air.OxygenChecks;
 import lungfish.air.UpliftChecks;
 import lungfish.backup.BatteryChecks;
 import lungfish.catalogue.CatalogueChecks;
+import lungfish.network.FanChecks;
 import lungfish.network.NetworkChecks;
 import lungfish.noise.SoundChecks;
 
@@ -22,6 +23,7 @@ final class AllChecks {
                 AirFlowChecks.fuelGasTables(),
                 AirFlowChecks.fittings(),
                 NetworkChecks.networks(),
+                FanChecks.operatingPoint(),
                 AirFlowChecks.compression(),
                 UpliftChecks.airlift(),
                 UpliftChecks.outlets(),
