@@ -1,7 +1,10 @@
 package lungfish.choice;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import lungfish.room.Wishes.Wish;
@@ -13,6 +16,7 @@ final class Reasons {
     private final Ranking ranking;
     private final ToDoubleFunction<Candidate> perYear;
     private final List<Candidate> serving;
+    private final Map<Wish, Map<Candidate, Double>> steps = new EnumMap<>(Wish.class);
 
     /**
      * For candidates in their order.
@@ -25,6 +29,15 @@ final class Reasons {
         this.serving = ranked.stream()
                 .filter(each -> each.suitsMains() && each.serves())
                 .toList();
+        for (Wish wish : ranking.order()) {
+            Map<Candidate, Double> each = new HashMap<>();
+            serving.forEach(candidate -> each.put(candidate, ranking.step(candidate, wish)));
+            steps.put(wish, each);
+        }
+    }
+
+    private double step(Candidate candidate, Wish wish) {
+        return steps.getOrDefault(wish, Map.of()).getOrDefault(candidate, 0.0);
     }
 
     BenchReason of(Candidate candidate) {
@@ -42,10 +55,9 @@ final class Reasons {
         List<Wish> picked = new ArrayList<>();
         List<Candidate> left = serving;
         for (Wish wish : ranking.order()) {
-            double best = ranking.step(first, wish);
-            List<Candidate> asGood = left.stream()
-                    .filter(each -> ranking.step(each, wish) == best)
-                    .toList();
+            double best = step(first, wish);
+            List<Candidate> asGood =
+                    left.stream().filter(each -> step(each, wish) == best).toList();
             if (asGood.size() < left.size()) {
                 picked.add(wish);
             }
@@ -58,15 +70,14 @@ final class Reasons {
     private List<Wish> alone(Candidate candidate) {
         return ranking.order().stream()
                 .filter(wish -> serving.stream()
-                        .allMatch(each ->
-                                each.equals(candidate) || ranking.step(each, wish) > ranking.step(candidate, wish)))
+                        .allMatch(each -> each.equals(candidate) || step(each, wish) > step(candidate, wish)))
                 .limit(1)
                 .toList();
     }
 
     private Optional<BenchReason.Behind> behind(Candidate candidate, Candidate first) {
         return ranking.order().stream()
-                .filter(wish -> ranking.step(candidate, wish) > ranking.step(first, wish))
+                .filter(wish -> step(candidate, wish) > step(first, wish))
                 .findFirst()
                 .filter(wish -> wish != Wish.RESERVE) // told by the limits that it breaks
                 .map(wish -> new BenchReason.Behind(wish, Math.abs(figure(candidate, wish) - figure(first, wish))));

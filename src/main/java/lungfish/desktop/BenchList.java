@@ -6,13 +6,15 @@ import java.awt.Rectangle;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.IntSupplier;
-import java.util.function.Predicate;
 import javax.swing.DefaultListModel;
 import javax.swing.JList;
 import javax.swing.ListSelectionModel;
@@ -21,6 +23,7 @@ import lungfish.choice.BlowerBench;
 import lungfish.drawing.BenchColumns;
 import lungfish.drawing.BenchLine;
 import lungfish.drawing.BenchRowPicture;
+import lungfish.drawing.Look;
 import lungfish.report.BenchFigure;
 import lungfish.report.BenchWords;
 import org.jspecify.annotations.Nullable;
@@ -30,14 +33,25 @@ final class BenchList extends JList<BenchRow> {
     /** So many can be read side by side. */
     static final int MOST_MARKED = 3;
 
+    private static final List<List<String>> HEADS = BenchFigure.LISTED.stream()
+            .map(figure -> List.of(figure.head(), figure.underHead()))
+            .toList();
+    private static final List<String> TITLES =
+            BenchFigure.LISTED.stream().map(BenchFigure::title).toList();
+
     private final transient View view;
     private final transient IntSupplier widthPx;
     private final transient Consumer<BenchRow> take;
     private final transient Runnable marking;
     private final DefaultListModel<BenchRow> rows = new DefaultListModel<>();
     private final Set<String> marked = new LinkedHashSet<>();
-    private transient Predicate<BenchRow> taken = row -> false;
+    private final transient Map<String, BenchLine> lines = new HashMap<>();
+    private transient Optional<Told> told = Optional.empty();
     private transient @Nullable BlowerBench bench;
+
+    /** All that the rows show: they are made anew only when some of it changes. */
+    private record Told(BlowerBench bench, List<BenchRow> rows, Set<String> taken, Look look, int widthPx) {}
+
     private transient BenchColumns columns = BenchColumns.NONE;
 
     /**
@@ -64,22 +78,37 @@ final class BenchList extends JList<BenchRow> {
         addMouseMotionListener(hand);
     }
 
-    /** Shows these rows of a bench; whichever was chosen stays so. */
-    void show(BlowerBench that, List<BenchRow> those, Predicate<BenchRow> isTaken) {
+    /**
+     * Shows these rows of a bench; whichever was chosen stays so.
+     *
+     * @param taken the classes on which the plan runs
+     */
+    void show(BlowerBench that, List<BenchRow> those, Set<String> taken) {
+        Told now = new Told(that, those, taken, view.look(), widthPx.getAsInt());
+        if (!told.equals(Optional.of(now))) {
+            told = Optional.of(now);
+            fill(now);
+        }
+    }
+
+    private void fill(Told now) {
         String chosen = selected().map(BenchRow::id).orElse("");
-        bench = that;
-        taken = isTaken;
-        marked.removeIf(id -> that.row(id).isEmpty());
-        List<BenchLine> lines = those.stream().map(this::line).toList();
-        List<List<String>> heads = BenchFigure.LISTED.stream()
-                .map(figure -> List.of(figure.head(), figure.underHead()))
-                .toList();
-        columns =
-                BenchColumns.of(heads, lines, BenchRowPicture.figuresPx(view.look(), widthPx.getAsInt()), view.look());
+        bench = now.bench();
+        marked.removeIf(id -> now.bench().row(id).isEmpty());
+        lines.clear();
+        BenchWords words = new BenchWords(now.bench(), view.quantities());
+        now.rows()
+                .forEach(row -> lines.put(
+                        row.id(), line(row, words.reason(row), now.taken().contains(row.id()))));
+        columns = BenchColumns.of(
+                HEADS,
+                List.copyOf(lines.values()),
+                BenchRowPicture.figuresPx(view.look(), widthPx.getAsInt()),
+                view.look());
         rows.clear();
-        rows.addAll(those);
-        for (int i = 0; i < those.size(); i++) {
-            if (those.get(i).id().equals(chosen)) {
+        rows.addAll(now.rows());
+        for (int i = 0; i < now.rows().size(); i++) {
+            if (now.rows().get(i).id().equals(chosen)) {
                 setSelectedIndex(i);
             }
         }
@@ -123,19 +152,22 @@ final class BenchList extends JList<BenchRow> {
         return new BenchRowPicture(view.look(), widthPx.getAsInt(), columns);
     }
 
+    /** What is shown of a row that is in the list. */
     BenchLine line(BenchRow row) {
-        String reason = bench().map(known -> new BenchWords(known, view.quantities()).reason(row))
-                .orElse("");
+        return Objects.requireNonNull(lines.get(row.id())).marked(marked.contains(row.id()));
+    }
+
+    private BenchLine line(BenchRow row, String reason, boolean isTaken) {
         return new BenchLine(
                 row.candidate(),
                 row.candidate().kind().name() + (row.isOwn() ? " · from your data sheet" : ""),
                 BenchFigure.LISTED.stream()
                         .map(figure -> figure.show(row, view.quantities()))
                         .toList(),
-                BenchFigure.LISTED.stream().map(BenchFigure::title).toList(),
+                TITLES,
                 reason,
-                taken.test(row),
-                marked.contains(row.id()));
+                isTaken,
+                false);
     }
 
     /** The row under a point. */

@@ -164,7 +164,7 @@ final class BlowerSheet extends SideSheet {
                 .filter(row -> !mains.isSelected() || row.candidate().suitsMains())
                 .toList();
         boolean isFirstTime = list.bench().isEmpty();
-        list.show(known, rows, this::isTaken);
+        list.show(known, rows, taken());
         head.revalidate();
         if (isFirstTime) {
             chooseFirst();
@@ -234,11 +234,14 @@ final class BlowerSheet extends SideSheet {
 
     /** Whether the current plan runs on it. */
     private boolean isTaken(BenchRow row) {
-        Set<String> kinds = view().plan().flatMap(Plan::duty).stream()
+        return taken().contains(row.id());
+    }
+
+    private Set<String> taken() {
+        return view().plan().flatMap(Plan::duty).stream()
                 .flatMap(duty -> duty.candidate().fleet().placed().stream())
                 .map(placed -> placed.machine().kind().id())
                 .collect(Collectors.toCollection(TreeSet::new));
-        return kinds.contains(row.id());
     }
 
     private void take(BenchRow row) {

@@ -24,6 +24,11 @@ public record BenchLine(
         titles = List.copyOf(titles);
     }
 
+    /** The same, to be compared or not. */
+    public BenchLine marked(boolean that) {
+        return new BenchLine(candidate, name, figures, titles, reason, isTaken, that);
+    }
+
     /** The figures in one sentence: "Reserve, tired 31 % · Level 42 dB(A)". */
     String inWords() {
         StringBuilder words = new StringBuilder();

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.BiFunction;
+import lungfish.catalogue.BlowerClass;
 import lungfish.catalogue.Catalogue;
 import lungfish.catalogue.CatalogueFiles;
 import lungfish.catalogue.TankSize;
@@ -16,6 +17,7 @@ import lungfish.room.Rack;
 import lungfish.room.Room;
 import lungfish.room.Run;
 import lungfish.room.Tank;
+import lungfish.room.Wishes;
 
 /** Asks for edits of every kind, with sound numbers and slips, as a keeper in a hurry would. */
 public final class RandomEdits {
@@ -191,6 +193,12 @@ public final class RandomEdits {
             (any, room) -> MachineEdits.rename(room, any.blower(), any.one(List.of("Hum", ""))),
             (any, room) -> BlowerEdits.choose(any.one(CATALOGUE.blowers())),
             (any, room) -> BlowerEdits.bleedAsNeeded(),
+            (any, room) -> WishEdits.move(room, any.one(Wishes.Wish.class), any.below(8) - 1),
+            (any, room) -> typed(any, room)
+                    .map(kind -> OwnBlowerEdits.keep(kind, true))
+                    .orElseGet(BlowerEdits::letThePlanChoose),
+            (any, room) -> own(any, room).map(BlowerEdits::choose).orElseGet(BlowerEdits::letThePlanChoose),
+            (any, room) -> own(any, room).map(OwnBlowerEdits::remove).orElseGet(BlowerEdits::letThePlanChoose),
             (any, room) -> RoomEdits.rename(room, any.one(List.of("Fish room", " "))),
             (any, room) -> RoomEdits.resize(room, any.number(4, 14), any.number(4, 10), any.number(2, 4)),
             (any, room) -> RoomEdits.addDoor(room, any.number(0, 7), any.number(0, 7), any.number(0.6, 1)),
@@ -211,6 +219,26 @@ public final class RandomEdits {
     public static Attempt next(Random random, Room room) {
         AnyOf any = new AnyOf(random, room);
         return any.one(any.one(List.of(KINDS, OUTLETS, PIPES, MACHINES))).apply(any, room);
+    }
+
+    private static Optional<BlowerClass> own(AnyOf any, Room room) {
+        List<BlowerClass> all = room.ownClasses().blowers();
+        return all.isEmpty() ? Optional.empty() : any.maybeOne(all);
+    }
+
+    /** From a data sheet, if it is in order; some have the same name. */
+    private static Optional<BlowerClass> typed(AnyOf any, Room room) {
+        return BlowerDraft.empty()
+                .named(any.one(List.of("Mine", "No. 2", "???")))
+                .with(0, 0, "0")
+                .with(0, 1, any.number(100, 200) + " L/min")
+                .with(1, 0, any.number(10, 25) + " kPa")
+                .with(1, 1, "2 L/min")
+                .with(BlowerSlot.WATTS, "100 W")
+                .with(BlowerSlot.PRICE, "99")
+                .with(BlowerSlot.CONTINUOUS, "7 kPa")
+                .look(room, CATALOGUE, Quantities.in(room.displayUnits()))
+                .done();
     }
 
     private static Reader reader(Room room) {
