@@ -207,10 +207,9 @@ final class DataSheet extends SideSheet {
 
     private String says() {
         if (look.done().isEmpty()) {
-            List<DraftLook.Complaint> open = look.complaints();
-            return open.size() == 1
-                    ? "One thing is still to say: " + open.get(0).says()
-                    : open.size() + " things are still to say before it can stand on the bench.";
+            int open = look.complaints().size();
+            return (open == 1 ? "One thing is" : open + " things are")
+                    + " still to say or to mend before it can stand on the bench.";
         }
         return drawn().flatMap(bench -> row(bench)
                         .map(row -> "In this room it " + BenchWords.verdict(row) + ": "

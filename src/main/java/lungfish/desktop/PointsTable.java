@@ -39,6 +39,7 @@ final class PointsTable extends JTable {
         setSurrendersFocusOnKeystroke(true);
         putClientProperty("terminateEditOnFocusLost", true);
         setShowGrid(true);
+        setIntercellSpacing(new java.awt.Dimension(1, 1));
         getTableHeader().setReorderingAllowed(false);
         if (getTableHeader().getDefaultRenderer() instanceof JLabel heading) {
             heading.setHorizontalAlignment(JLabel.TRAILING);

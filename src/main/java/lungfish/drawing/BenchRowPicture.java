@@ -56,25 +56,36 @@ public final class BenchRowPicture {
         return figuresPx(look, widthPx);
     }
 
+    /** Where figures and reason begin: told in words they have the whole width, under the curve. */
+    private double wordsAtPx() {
+        return look.px(columns.isEmpty() ? PAD : TEXT_AT);
+    }
+
+    private double wordsPx() {
+        return columns.isEmpty() ? widthPx - 2 * look.px(PAD) : roomPx();
+    }
+
     /** How high a row is. */
     public double height(BenchLine line) {
-        double text = nameLines(line).size() * step(look.type().label())
-                + figureLines(line).size() * step(look.type().label())
+        double pads = 2 * look.px(PAD);
+        double words = figureLines(line).size() * step(look.type().label())
                 + reasonLines(line).size() * step(look.type().body());
-        return 2 * look.px(PAD) + Math.max(CandidatePicture.height(look), text);
+        double name = nameLines(line).size() * step(look.type().label());
+        double curve = CandidatePicture.height(look);
+        return pads + (columns.isEmpty() ? Math.max(curve, name) + words : Math.max(curve, name + words));
     }
 
     private List<String> nameLines(BenchLine line) {
-        return Wrapped.lines(
-                mark(line.candidate()) + " " + line.name(), look.type().label(), roomPx() - pillPx(line) - look.px(8));
+        String name = mark(line.candidate()) + " " + line.name();
+        return Wrapped.lines(name, look.type().label(), roomPx() - pillPx(line) - look.px(8));
     }
 
     private List<String> figureLines(BenchLine line) {
-        return columns.isEmpty() ? Wrapped.lines(line.inWords(), look.type().drawing(), roomPx()) : List.of("");
+        return columns.isEmpty() ? Wrapped.lines(line.inWords(), look.type().drawing(), wordsPx()) : List.of("");
     }
 
     private List<String> reasonLines(BenchLine line) {
-        return Wrapped.lines(line.reason(), look.type().body(), roomPx());
+        return Wrapped.lines(line.reason(), look.type().body(), wordsPx());
     }
 
     private double step(Font font) {
@@ -120,12 +131,17 @@ public final class BenchRowPicture {
                 new Rectangle2D.Double(look.px(CURVE_AT), look.px(PAD), CandidatePicture.width(look), curveHigh);
         CandidatePicture.paint(line.candidate(), needed, curve, look, g);
         take(line, ink);
-        double y = look.px(PAD);
-        y = text(nameLines(line), look.type().label(), ink.palette().ink(), y, ink);
-        y = columns.isEmpty()
-                ? text(figureLines(line), look.type().drawing(), ink.palette().softInk(), y, ink)
-                : figures(line, y, ink);
-        text(reasonLines(line), look.type().body(), reasonInk(line.candidate(), ink.palette()), y, ink);
+        double top = look.px(PAD);
+        Font label = look.type().label();
+        double y = text(nameLines(line), label, ink.palette().ink(), look.px(TEXT_AT), top, ink);
+        if (columns.isEmpty()) {
+            y = Math.max(y, top + curveHigh);
+            y = text(figureLines(line), look.type().drawing(), ink.palette().softInk(), wordsAtPx(), y, ink);
+        } else {
+            y = figures(line, y, ink);
+        }
+        Color why = reasonInk(line.candidate(), ink.palette());
+        text(reasonLines(line), look.type().body(), why, wordsAtPx(), y, ink);
     }
 
     private static Color reasonInk(Candidate candidate, Palette palette) {
@@ -135,10 +151,10 @@ public final class BenchRowPicture {
         return candidate.serves() ? palette.softInk() : palette.accent();
     }
 
-    private double text(List<String> lines, Font font, Color colour, double top, Ink ink) {
+    private double text(List<String> lines, Font font, Color colour, double x, double top, Ink ink) {
         double y = top;
         for (String line : lines) {
-            ink.text(line, look.px(TEXT_AT), y + font.getSize2D(), font, colour);
+            ink.text(line, x, y + font.getSize2D(), font, colour);
             y += step(font);
         }
         return y;

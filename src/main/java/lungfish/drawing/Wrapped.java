@@ -4,7 +4,7 @@ import java.awt.Font;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Breaks text into lines of a width, between words. */
+/** Breaks text into lines of a width, between words; a number keeps its unit. */
 final class Wrapped {
     private Wrapped() {}
 
@@ -12,7 +12,7 @@ final class Wrapped {
     static List<String> lines(String text, Font font, double roomPx) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ", -1)) {
+        for (String word : text.split("(?<!\\d) ", -1)) {
             String longer = line.length() == 0 ? word : line + " " + word;
             if (line.length() > 0 && BenchColumns.width(longer, font) > roomPx) {
                 lines.add(line.toString());
