@@ -1,9 +1,6 @@
 package lungfish.choice;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
-import lungfish.network.Network;
 import lungfish.plan.Basis;
 import lungfish.plan.Duty;
 import lungfish.sizing.Limit;
@@ -14,8 +11,8 @@ import lungfish.sizing.Limit;
  * @param basis what was solved
  * @param duty what the variant needs, and the study's blower with it
  * @param missed limits and wishes that this blower misses with this pipe
- * @param good whether it misses nothing that it would not miss with the widest pipe too, and the air is not too fast
- * @param lossesPa from the blower to each tap of an outlet, the least first
+ * @param faults those of them that are the pipe's: with the widest pipe they would not be missed, or the air is too fast
+ * @param losses from the blower to the taps
  * @param metresPerS of the fastest air in it
  */
 public record PipeResult(
@@ -23,12 +20,17 @@ public record PipeResult(
         Basis basis,
         Duty duty,
         List<Limit.Broken> missed,
-        boolean good,
-        List<Double> lossesPa,
+        List<Limit.Broken> faults,
+        TapLosses losses,
         double metresPerS) {
     public PipeResult {
         missed = List.copyOf(missed);
-        lossesPa = List.copyOf(lossesPa);
+        faults = List.copyOf(faults);
+    }
+
+    /** Whether the pipe is in the way of nothing. */
+    public boolean good() {
+        return faults.isEmpty();
     }
 
     /** The pressure that the blower must make, gauge. */
@@ -36,27 +38,28 @@ public record PipeResult(
         return duty.needed().pressurePa();
     }
 
+    /** Lost in the pipe on the way to the tap of the worst-served outlet. */
+    public double pipePa() {
+        return losses.indexPa();
+    }
+
     /** At the tap that has least, gauge, while the blower makes just what is needed. */
     public double worstTapPa() {
-        return neededPa() - lossesPa.get(lossesPa.size() - 1);
+        return neededPa() - losses.worstPa();
     }
 
     /** Between the taps that have most and least. */
     public double spreadPa() {
-        return lossesPa.get(lossesPa.size() - 1) - lossesPa.get(0);
+        return losses.worstPa() - losses.bestPa();
     }
 
     /** Whether anybody feels this pipe. */
     public boolean matters() {
-        return duty.pipeMatters() || duty.matters(spreadPa());
+        return duty.matters(pipePa()) || duty.matters(spreadPa());
     }
 
-    static List<Double> lossesPa(Basis basis) {
-        Network network = basis.needed().tuned().network();
-        double fromPa = basis.needed().pressurePa();
-        return IntStream.range(0, network.drops().size())
-                .mapToObj(drop -> fromPa - basis.needed().tuned().drop(drop).tapGaugePa())
-                .sorted(Comparator.naturalOrder())
-                .toList();
+    /** The same, with these for the pipe's own faults. */
+    PipeResult blamed(List<Limit.Broken> those) {
+        return new PipeResult(variant, basis, duty, missed, those, losses, metresPerS);
     }
 }

@@ -97,8 +97,8 @@ public record PipeStudy(Room room, List<PipeResult> results) {
                     basis,
                     duty,
                     basis.missed(candidate),
-                    false,
-                    PipeResult.lossesPa(basis),
+                    List.of(),
+                    TapLosses.of(basis),
                     basis.speed().metresPerS());
         }
 
@@ -115,15 +115,9 @@ public record PipeStudy(Room room, List<PipeResult> results) {
         }
 
         private static PipeResult judged(PipeResult result, Set<Limit> unavoidable) {
-            boolean good = result.missed().stream().allMatch(each -> unavoidable.contains(each.limit()));
-            return new PipeResult(
-                    result.variant(),
-                    result.basis(),
-                    result.duty(),
-                    result.missed(),
-                    good,
-                    result.lossesPa(),
-                    result.metresPerS());
+            return result.blamed(result.missed().stream()
+                    .filter(each -> !unavoidable.contains(each.limit()))
+                    .toList());
         }
     }
 }

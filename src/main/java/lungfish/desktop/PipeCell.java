@@ -50,7 +50,7 @@ final class PipeCell extends Drawn {
     /** The end of the axis that all cells share. */
     static double mostPa(PipeStudy study) {
         return study.results().stream()
-                .mapToDouble(each -> each.lossesPa().get(each.lossesPa().size() - 1))
+                .mapToDouble(each -> each.losses().worstPa())
                 .max()
                 .orElse(1);
     }
@@ -117,7 +117,7 @@ final class PipeCell extends Drawn {
         int left = view.px(PAD);
         Rectangle2D line = new Rectangle2D.Double(
                 left, view.px(PAD + LINE + 1), getWidth() - 2.0 * left, TapLossPicture.height(view.look()));
-        TapLossPicture.paint(result.lossesPa(), mostPa, line, view.look(), g);
+        TapLossPicture.paint(result.losses().allPa(), mostPa, line, view.look(), g);
     }
 
     private void write(Texts written, Color verdictInk, Palette palette, Graphics2D g) {

@@ -38,6 +38,7 @@ final class PipesSheet extends SideSheet {
     private final JButton take = new JButton("Put it into the room");
     private final Paragraph cheapest;
     private final Paragraph build;
+    private final Line pricesTitle;
     private final WishPrices prices;
     private final Paragraph assumed;
     private final JButton buildIt = new JButton("Build it so");
@@ -64,6 +65,7 @@ final class PipesSheet extends SideSheet {
         cheapest = paragraph("cheapest-headline", Type::headline, Palette::ink);
         build = paragraph("cheapest-build", Type::body, Palette::softInk);
         toKeep = paragraph("cheapest-to-keep", Type::body, Palette::ink);
+        pricesTitle = Line.title(view, "");
         prices = new WishPrices(view, this::contentPx);
         assumed = paragraph("cheapest-assumed", Type::body, Palette::softInk);
         fill();
@@ -91,7 +93,7 @@ final class PipesSheet extends SideSheet {
         stack.add(buildIt, "growx 0");
         stack.add(toKeep, TEXT);
         stack.add(buildToKeep, "growx 0");
-        stack.add(Line.title(view(), "What each wish costs"), "growx, gaptop " + view().px(8));
+        stack.add(pricesTitle, "growx, gaptop " + view().px(8));
         stack.add(prices, "growx, gaptop " + view().px(4));
         stack.add(assumed, TEXT);
         take.setName("take-pipe");
@@ -137,6 +139,7 @@ final class PipesSheet extends SideSheet {
                         buildIt,
                         toKeep,
                         buildToKeep,
+                        pricesTitle,
                         prices,
                         assumed)
                 .forEach(part -> part.setVisible(isThere));
@@ -181,6 +184,7 @@ final class PipesSheet extends SideSheet {
         toKeep.setVisible(words.lasting().isPresent());
         buildToKeep.setVisible(words.lasting().isPresent());
         buildToKeep.setEnabled(later.isCurrent());
+        pricesTitle.setText(words.pricesTitle());
         prices.show(words.prices());
         assumed.setText((words.assumed().orElse("") + " " + BuildWords.notCounted()).strip());
         buildIt.setEnabled(later.isCurrent()

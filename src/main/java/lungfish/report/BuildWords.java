@@ -107,6 +107,11 @@ public final class BuildWords {
                         + " years, " + money(cheapest.best().orElseThrow().total() - build.total()) + " less.");
     }
 
+    /** Over those lines. */
+    public String pricesTitle() {
+        return cheapest.best().isPresent() ? "What each wish costs" : "Which wish is in the way";
+    }
+
     /** A line for each wish, and for each limit that costs something. */
     public List<Line> prices() {
         return cheapest.prices().stream()
@@ -132,7 +137,8 @@ public final class BuildWords {
 
     private String costs(WishPrice price) {
         if (cheapest.best().isEmpty()) {
-            return price.build().isPresent() ? "stands in the way" : "not alone in the way";
+            String not = cheapest.inTheWay().isEmpty() ? "not alone in the way" : "not in the way";
+            return price.build().isPresent() ? "stands in the way" : not;
         }
         double costs = price.costs().orElse(0);
         return costs > NOTHING ? "costs " + money(costs) : "costs nothing";

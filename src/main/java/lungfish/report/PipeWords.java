@@ -96,7 +96,7 @@ public final class PipeWords {
         PipeResult drawn = study.asDrawn();
         String asDrawn = "As drawn (" + size(drawn.variant()) + ", "
                 + layout(drawn.variant().layout()) + ") the pipe takes "
-                + pressure(drawn.duty().needed().pipePa()) + " of the " + pressure(drawn.neededPa())
+                + pressure(drawn.pipePa()) + " of the " + pressure(drawn.neededPa())
                 + " that the blower must make.";
         return asDrawn
                 + narrower(study)
@@ -160,7 +160,7 @@ public final class PipeWords {
                 + (result.variant().asDrawn() ? ", as drawn" : "") + ": " + judged(result) + ". "
                 + pressure(result.worstTapPa()) + " at the worst tap, " + pressure(result.spreadPa())
                 + " less than at the best. The pipe takes "
-                + pressure(result.duty().needed().pipePa())
+                + pressure(result.pipePa())
                 + " on the way to the worst-served outlet; its fastest air goes "
                 + quantities.show(result.metresPerS(), Dimension.SPEED) + ". Pipe " + money(price.pipe())
                 + ", fittings "
@@ -168,7 +168,7 @@ public final class PipeWords {
     }
 
     private String misses(PipeResult result) {
-        return result.missed().stream().map(limits::says).collect(joining("; "));
+        return result.faults().stream().map(limits::says).collect(joining("; "));
     }
 
     /** "12 Pa": small ones in pascals, as only they are told apart by that. */

@@ -69,7 +69,7 @@ public final class PipesJson {
         Keys.number(out, "price_of_taps", price.taps());
         Keys.number(out, "needed_pressure_pa", result.neededPa());
         out.text("index_outlet", result.duty().needed().index().id().text());
-        Keys.number(out, "pipe_loss_pa", result.duty().needed().pipePa());
+        Keys.number(out, "pipe_loss_pa", result.pipePa());
         Keys.number(out, "worst_tap_pa", result.worstTapPa());
         Keys.number(out, "best_to_worst_pa", result.spreadPa());
         Keys.number(out, "fastest_air_m_per_s", result.metresPerS());

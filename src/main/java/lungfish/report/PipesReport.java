@@ -76,7 +76,7 @@ public final class PipesReport {
                 name + (result.variant().asDrawn() ? " *" : ""),
                 pipe.pressure(result.worstTapPa()),
                 pipe.pressure(result.spreadPa()),
-                pipe.pressure(result.duty().needed().pipePa()),
+                pipe.pressure(result.pipePa()),
                 quantities.show(result.metresPerS(), Dimension.SPEED),
                 pipe.money(result.variant().price().total()),
                 pipe.verdict(result));
@@ -86,7 +86,7 @@ public final class PipesReport {
         page.heading(words.headline());
         page.paragraph(words.reason());
         words.toKeep().ifPresent(page::paragraph);
-        page.heading("What each wish costs");
+        page.heading(words.pricesTitle());
         words.prices()
                 .forEach(line -> page.item(
                         "·",

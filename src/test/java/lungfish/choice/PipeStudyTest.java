@@ -12,14 +12,21 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 import lungfish.plan.DemoPlans;
 import lungfish.plan.Planner;
 import lungfish.plan.Progress;
+import lungfish.room.Gang;
+import lungfish.room.GangId;
+import lungfish.room.Outlet;
 import lungfish.room.Point;
 import lungfish.room.Room;
+import lungfish.room.RunId;
 import lungfish.room.TankBuilder;
+import lungfish.sizing.Limit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -114,8 +121,42 @@ final class PipeStudyTest {
     void worstTapAndSpreadAreOfTheSameTaps() {
         PipeResult drawn = study(DemoPlans.room("basement-rainbows")).asDrawn();
 
-        double best = drawn.neededPa() - drawn.lossesPa().get(0);
+        double best = drawn.neededPa() - drawn.losses().bestPa();
         assertThat(drawn.worstTapPa() + drawn.spreadPa()).isCloseTo(best, within(1e-6));
+    }
+
+    /** Two taps at one place of the pipe, one of them with a gang's feeder of 2 m behind it. */
+    @Test
+    void theTubingBehindAGangIsNoPipe() {
+        RunId main = new RunId("main");
+        Room room = aRoom().with(aMain("main", false, new Point(0.2, 0.2, 2.2), new Point(4, 0.2, 2.2)))
+                .with(aRack("A")
+                        .shelf(
+                                0.9,
+                                aTank("t1").with(anOutlet("own").onRun("main", 3)),
+                                aTank("t2").at(0.7).with(anOutlet("shared").onGang("g"))))
+                .with(new Gang(
+                        new GangId("g"),
+                        Gang.Kind.GANG_VALVE,
+                        new Point(3.2, 1, 1.5),
+                        Optional.of(new Outlet.OnRun(main, 3)),
+                        Optional.of(new Outlet.Airline(Optional.empty(), OptionalDouble.of(2)))))
+                .with(aBlower("central").at(0.2, 0.2, 2.1))
+                .build();
+
+        assertThat(study(room).asDrawn().spreadPa()).isZero();
+    }
+
+    /** With a wish that no pipe can meet, the narrow one is blamed only for what it spoils itself. */
+    @Test
+    void aPipeIsNotBlamedForWhatTheWidestCannotMeetEither() {
+        Room garage = DemoPlans.room("garage-killifish");
+        Room silent = garage.withWishes(garage.wishes().withLoudestDba(OptionalDouble.of(5)));
+
+        assertThat(study(silent).results()).allSatisfy(each -> {
+            assertThat(each.missed()).extracting(Limit.Broken::limit).contains(Limit.NOISE);
+            assertThat(each.faults()).isEmpty();
+        });
     }
 
     @Test
