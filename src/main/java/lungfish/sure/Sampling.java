@@ -26,7 +26,7 @@ import lungfish.sure.Tally.Figure;
  * may use two threads; a thousand samples of a bench are worth it, and a third thread would be taken from the window.
  *
  * <p>What the doubt comes from is found one input at a time: the variance of the reserve where only that input is off. See
- * docs/decisions/0019-how-sure.md.
+ * docs/decisions/0018-how-sure.md.
  */
 public final class Sampling {
     /** So many samples, if nobody says otherwise: odds of a half are then good to three of a hundred. */
