@@ -125,7 +125,10 @@ final class SureAnswer {
 
     private void weights(List<Weight> weights) {
         if (weights.isEmpty()) {
-            paragraph(Type::body, Palette::ink, "Nothing is off, so there is nothing to measure.");
+            paragraph(
+                    Type::body,
+                    Palette::ink,
+                    "Nothing that may be off moves the reserve, so there is nothing to measure.");
             return;
         }
         title("What the doubt about the reserve comes from");

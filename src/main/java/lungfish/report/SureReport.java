@@ -104,7 +104,7 @@ public final class SureReport {
 
     private void weights(List<Weight> weights) {
         if (weights.isEmpty()) {
-            page.paragraph("").paragraph("Nothing is off, so nothing needs to be measured.");
+            page.paragraph("").paragraph("Nothing that may be off moves the reserve, so there is nothing to measure.");
             return;
         }
         Table table =

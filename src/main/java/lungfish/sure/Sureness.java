@@ -12,7 +12,7 @@ import lungfish.sizing.Candidate;
  * @param bands where its figures lie
  * @param stages the odds that the room as it is, and each of its planned stages, is served by that blower
  * @param candidates the odds of every blower made for these mains, in the order of the plan
- * @param weights what the doubt about the reserve comes from, the most of it first; empty where nothing is off
+ * @param weights what the doubt about the reserve comes from, the most of it first; empty where nothing that is off moves it
  */
 public record Sureness(
         Candidate chosen,

@@ -87,7 +87,7 @@ final class SureSheetTest {
         assertThat(Parts.all(bench.pane().side())
                         .filter(Paragraph.class::isInstance)
                         .map(each -> ((Paragraph) each).getText()))
-                .contains("Nothing is off, so there is nothing to measure.");
+                .contains("Nothing that may be off moves the reserve, so there is nothing to measure.");
         assertThat(headline(bench)).startsWith("More than 99 in 100");
     }
 
