@@ -1,5 +1,6 @@
 package lungfish.desktop;
 
+import java.awt.Color;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.IntSupplier;
@@ -19,12 +20,13 @@ final class DataField extends JPanel {
     private final JTextField field = new JTextField(8);
     private final Paragraph trouble;
     private boolean isTelling;
+    private boolean isWrong;
 
     DataField(View view, BlowerSlot slot, Consumer<String> typed, IntSupplier widthPx) {
         super(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gap 0 " + view.px(2), "[grow, fill]"));
         this.view = view;
         this.slot = slot;
-        this.trouble = new Paragraph(view, Type::drawing, Palette::softInk, widthPx);
+        this.trouble = new Paragraph(view, Type::drawing, this::ink, widthPx);
         setOpaque(false);
         field.setName("slot-" + slot.name());
         field.getAccessibleContext().setAccessibleName(slot.title());
@@ -36,6 +38,10 @@ final class DataField extends JPanel {
         });
         add(Line.over(view, slot.title(), field), "wmin 0");
         add(trouble, "wmin 0");
+    }
+
+    private Color ink(Palette palette) {
+        return isWrong ? palette.accent() : palette.softInk();
     }
 
     /** What is taken where a sheet does not say it. */
@@ -57,11 +63,10 @@ final class DataField extends JPanel {
             isTelling = false;
         }
         Optional<DraftLook.Complaint> wrong = look.of(slot);
-        boolean isWrong = wrong.filter(each -> !each.isMissing()).isPresent();
+        isWrong = wrong.filter(each -> !each.isMissing()).isPresent();
         String says = wrong.map(DraftLook.Complaint::says).orElse("");
         trouble.setText(isWrong ? "× " + says : says);
-        trouble.setForeground(
-                isWrong ? view.look().palette().accent() : view.look().palette().softInk());
+        trouble.setForeground(ink(view.look().palette()));
         trouble.setVisible(!says.isEmpty());
         field.putClientProperty("JComponent.outline", isWrong ? "error" : null);
         field.getAccessibleContext().setAccessibleDescription(says);

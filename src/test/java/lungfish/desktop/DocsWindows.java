@@ -20,6 +20,7 @@ import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.swing.JButton;
 import javax.swing.JPanel;
+import javax.swing.JTextField;
 import lungfish.desk.Desks;
 import lungfish.desk.Hands;
 import lungfish.desk.Preference;
@@ -84,6 +85,8 @@ public final class DocsWindows {
         WindowPane blowers = window("basement-rainbows", Preference.Theme.LIGHT, 100);
         blowers.acts().the(Question.BLOWERS).act();
         save("window-blowers", blowers, USUAL);
+        save("window-blowers-compared", comparing(), USUAL);
+        save("window-data-sheet", typing(), USUAL);
         WindowPane pipes = window("garage-killifish", Preference.Theme.LIGHT, 100);
         pipes.acts().the(Question.PIPES).act();
         save("window-pipes", pipes, USUAL);
@@ -110,6 +113,34 @@ public final class DocsWindows {
         assumed.acts().the(ShowAssumed.class).act();
         save("window-assumed", assumed, USUAL);
         save("window-import", importing(), USUAL);
+    }
+
+    /** The three best blowers side by side. */
+    private WindowPane comparing() {
+        Bench bench = bench("basement-rainbows", Preference.Theme.LIGHT, 100);
+        bench.ask(Question.BLOWERS);
+        BenchList list = bench.part(BenchList.class, "candidates");
+        for (int i = 0; i < BenchList.MOST_MARKED; i++) {
+            list.mark(list.getModel().getElementAt(i));
+        }
+        bench.part(JButton.class, "compare").doClick(0);
+        return bench.pane();
+    }
+
+    /** A blower half typed: its curve is drawn, and one figure is beyond it. */
+    private WindowPane typing() {
+        Bench bench = bench("garage-killifish", Preference.Theme.DARK, 100);
+        bench.ask(Question.BLOWERS);
+        bench.part(JButton.class, "data-sheet").doClick(0);
+        bench.part(JTextField.class, "blower-name").setText("Garage find");
+        TextClip.put("0 kPa\t70 L/min\n8 kPa\t52 L/min\n16 kPa\t0 L/min\n");
+        PointsTable points = bench.part(PointsTable.class, "points");
+        points.changeSelection(0, 0, false, false);
+        Parts.press(points, "ctrl V");
+        bench.part(JTextField.class, "slot-WATTS").setText("48 W");
+        bench.part(JTextField.class, "slot-PRICE").setText("75");
+        bench.part(JTextField.class, "slot-CONTINUOUS").setText("3 psi");
+        return bench.pane();
     }
 
     /** A list of tanks that has a cell to mend. */

@@ -134,7 +134,7 @@ final class DrawingJourneysTest extends Journey {
 
         person.ask(Question.BLOWERS);
         JList<?> list = person.part(JList.class, "candidates");
-        person.until("the list", list::isFocusOwner);
+        person.until("the list", () -> list.isFocusOwner() && !list.isSelectionEmpty());
         person.press("DOWN");
         person.press("ENTER");
         person.until("the choice", () -> room().blowers(Blower.Role.PLANNED).stream()

@@ -142,10 +142,10 @@ final class HandbookJourneysTest extends Journey {
         page.step("What you do not say is assumed, and listed. Say it where it stands, or keep the value as your own.");
         person.ask(Question.BLOWERS);
         JList<?> candidates = person.part(JList.class, "candidates");
-        person.until("the list", candidates::isFocusOwner);
+        person.until("the list", () -> candidates.isFocusOwner() && !candidates.isSelectionEmpty());
         page.step(
-                "Every class of blower has its verdict. **Ctrl+B** lists them: those that fit first, the others with the"
-                        + " limit that they break, and by how much.");
+                "Every class of blower has its verdict. **Ctrl+B** lists them in the order of your wishes, each with its"
+                        + " figures and the reason why it stands there.");
         person.press("ENTER");
         untilPlanned();
         person.until("the list still", candidates::isFocusOwner);

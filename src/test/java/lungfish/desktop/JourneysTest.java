@@ -73,7 +73,7 @@ final class JourneysTest extends Journey {
     void aBlowerIsChosenByKeysAloneAndTheChoiceIsUndone() {
         person.ask(Question.BLOWERS);
         JList<?> list = person.part(JList.class, "candidates");
-        person.until("the list", list::isFocusOwner);
+        person.until("the list", () -> list.isFocusOwner() && !list.isSelectionEmpty());
         person.press("DOWN");
         person.press("ENTER");
         person.until("the plan of the choice", () -> isPlanned(false));
@@ -87,6 +87,7 @@ final class JourneysTest extends Journey {
     void aBlowerIsChosenWithTheMouse() {
         person.click(person.part(JToggleButton.class, "side-Blowers"));
         JList<?> list = person.part(JList.class, "candidates");
+        person.until("the blowers", () -> list.getModel().getSize() > 1);
         person.click(list, () -> middle(list.getCellBounds(1, 1)));
         person.until("the second", () -> list.getSelectedIndex() == 1);
         person.click(person.part(JButton.class, "take"));
