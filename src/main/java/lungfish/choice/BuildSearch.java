@@ -34,6 +34,7 @@ final class BuildSearch {
     private final List<Pair> byPrice = new ArrayList<>();
     private final Map<Asking, Verdict> verdicts = new HashMap<>();
     private final Map<Integer, Basis> spareless = new HashMap<>();
+    private final Runnable between;
 
     /** One build, by the places of its parts. */
     private record Pair(int pipe, int kind, double price) {}
@@ -46,7 +47,13 @@ final class BuildSearch {
         }
     }
 
-    BuildSearch(PipeStudy study) {
+    /**
+     * Among the variants of a study.
+     *
+     * @param between runs before each verdict, and may throw to stop the search
+     */
+    BuildSearch(PipeStudy study, Runnable between) {
+        this.between = between;
         this.pipes = study.results();
         Basis drawn = study.asDrawn().basis();
         this.kinds = drawn.classes();
@@ -109,6 +116,7 @@ final class BuildSearch {
     private Verdict verdict(Pair pair, Optional<Limit> leftOut) {
         boolean spare = leftOut.filter(limit -> limit == Limit.SPARE).isEmpty();
         return verdicts.computeIfAbsent(new Asking(pair.pipe(), pair.kind(), spare), asked -> {
+            between.run();
             Basis basis = basis(pair.pipe(), leftOut);
             Candidate candidate = basis.judge(kinds.get(pair.kind()));
             return new Verdict(candidate, basis.missed(candidate));

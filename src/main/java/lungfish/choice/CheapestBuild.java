@@ -41,12 +41,13 @@ public record CheapestBuild(
 
     /** Searches among the variants of a study. */
     public static CheapestBuild of(PipeStudy study, Progress progress) {
-        BuildSearch search = new BuildSearch(study);
         List<Limit> left = leftOut(study.room());
-        Optional<Build> best = search.cheapest(Optional.empty());
         List<WishPrice> prices = new ArrayList<>();
+        int steps = left.size() + 1; // what each wish costs, and the search among all
+        BuildSearch search = new BuildSearch(study, () -> progress.at(prices.size(), steps));
+        Optional<Build> best = search.cheapest(Optional.empty());
         for (Limit limit : left) {
-            progress.at(prices.size(), left.size());
+            progress.at(prices.size(), steps);
             prices.add(price(limit, best, search.cheapest(Optional.of(limit))));
         }
         Optional<Build> nearest = best.isPresent() ? Optional.empty() : search.nearest();
