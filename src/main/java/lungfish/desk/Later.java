@@ -62,6 +62,13 @@ public final class Later<Q, A> {
         changed.run();
     }
 
+    /** Asks once more what was asked last, where it was stopped or met trouble. */
+    public void goOn() {
+        if (asked != null && !isRunning && !isCurrent()) {
+            again(asked);
+        }
+    }
+
     private void work(Q question, long number) {
         try {
             A found = answering.apply(question, hearing(number));

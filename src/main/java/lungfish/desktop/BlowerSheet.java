@@ -28,8 +28,6 @@ import lungfish.room.Room;
 
 /** The blower bench: all that could serve the room by the keeper's order of wishes, to be compared and taken. */
 final class BlowerSheet extends SideSheet {
-    private static final int BAR = 14;
-
     /** What is asked in the background. */
     private record Question(Room room) {}
 
@@ -57,13 +55,12 @@ final class BlowerSheet extends SideSheet {
     BlowerSheet(View view, Side side) {
         super(view, side, "Choose the blower");
         this.side = side;
-        this.list = new BenchList(view, this::listPx, this::take, this::tellMarked);
+        this.list = new BenchList(view, this::contentPx, this::take, this::tellMarked);
         this.head = new BenchHead(view, list);
         this.wishes = new WishChips(view, this::innerPx);
-        this.comparison = new BenchComparison(view, this::listPx, this::take);
+        this.comparison = new BenchComparison(view, this::contentPx, this::take);
         this.stands = new Paragraph(view, Type::body, Palette::softInk, this::innerPx);
-        this.bench = new Later<>(
-                view.desk().shared().hands(),
+        this.bench = asking(
                 (question, progress) -> new Planner(view.desk().shared().catalogue())
                         .basis(question.room())
                         .map(BlowerBench::of),
@@ -76,10 +73,6 @@ final class BlowerSheet extends SideSheet {
     @Override
     int widthPx() {
         return view().wideSidePx();
-    }
-
-    private int listPx() {
-        return innerPx() - view().px(BAR);
     }
 
     private void names() {

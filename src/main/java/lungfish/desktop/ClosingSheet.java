@@ -27,9 +27,6 @@ import lungfish.room.OutletId;
  * instead. It follows the room, and the trial that is shown.
  */
 final class ClosingSheet extends SideSheet {
-    /** A scroll bar stands beside what is longer than the window. */
-    private static final int BAR = 16;
-
     private final transient Set<OutletId> shut;
     private final transient Consumer<PartId> leads;
     private final transient Later<Asked, Optional<Closing>> later;
@@ -67,7 +64,7 @@ final class ClosingSheet extends SideSheet {
         otherList();
         stack.add(list, "growx, wmin 0");
         add(Side.scrolling(stack), "grow, push, hmin 0");
-        later = new Later<>(view.desk().shared().hands(), (asked, progress) -> answer(asked), this::said);
+        later = asking((asked, progress) -> answer(asked), this::said);
         view.follow(this, this::tell);
     }
 
@@ -75,10 +72,6 @@ final class ClosingSheet extends SideSheet {
     @Override
     int widthPx() {
         return view().isTight() ? view().wideSidePx() : view().sidePx();
-    }
-
-    private int contentPx() {
-        return innerPx() - view().px(BAR);
     }
 
     private Paragraph paragraph(Function<Type, Font> type, String name) {

@@ -28,7 +28,6 @@ import net.miginfocom.swing.MigLayout;
 
 /** A blower typed from its data sheet: checked as it is typed, and drawn beside what the room needs. */
 final class DataSheet extends SideSheet {
-    private static final int BAR = 16;
     private static final int GAP = 12;
     private static final int NARROW = 460;
     private static final int TABLE_HIGH = 216;
@@ -57,8 +56,7 @@ final class DataSheet extends SideSheet {
         this.points = new PointsTable(view, this::change);
         this.curveTrouble = new Paragraph(view, Type::body, Palette::accent, this::contentPx);
         this.verdict = new Paragraph(view, Type::body, Palette::ink, this::contentPx);
-        this.later = new Later<>(
-                view.desk().shared().hands(),
+        this.later = asking(
                 (tried, progress) -> new Planner(view.desk().shared().catalogue())
                         .basis(OwnBlowerEdits.keep(tried.kind(), true).of(tried.room()))
                         .map(BlowerBench::of),
@@ -72,10 +70,6 @@ final class DataSheet extends SideSheet {
     @Override
     int widthPx() {
         return view().wideSidePx();
-    }
-
-    private int contentPx() {
-        return innerPx() - view().px(BAR);
     }
 
     private void names() {

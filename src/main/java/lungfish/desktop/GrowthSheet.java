@@ -35,9 +35,6 @@ import lungfish.room.Room;
  * breaks first, and its cheapest mend.
  */
 final class GrowthSheet extends SideSheet {
-    /** A scroll bar stands beside what is longer than the window. */
-    private static final int BAR = 16;
-
     private final Side side;
     private final transient Later<Wanted, Optional<HeadroomMap>> mapping;
     private final transient Later<Room, Optional<Stages>> staging;
@@ -61,6 +58,7 @@ final class GrowthSheet extends SideSheet {
     private record Told(
             Optional<Optional<HeadroomMap>> map,
             boolean isMapCurrent,
+            boolean isCounting,
             Optional<Optional<Stages>> stages,
             boolean areStagesCurrent,
             Look look,
@@ -70,12 +68,11 @@ final class GrowthSheet extends SideSheet {
         super(view, side, "Room to grow");
         this.side = side;
         Planner planner = new Planner(view.desk().shared().catalogue());
-        var hands = view.desk().shared().hands();
-        this.mapping = new Later<>(
-                hands, (asked, progress) -> Mapping.of(planner, asked.room(), asked.kind(), progress), this::tell);
-        this.staging = new Later<>(hands, (room, progress) -> Staging.of(planner, room, progress), this::tell);
+        this.mapping =
+                asking((asked, progress) -> Mapping.of(planner, asked.room(), asked.kind(), progress), this::tell);
+        this.staging = asking((room, progress) -> Staging.of(planner, room, progress), this::tell);
         this.kind = new NewKindFields(view, this::contentPx, () -> map().map(HeadroomMap::newcomer), this::tell);
-        this.underWay = new UnderWay(view, this::stop);
+        this.underWay = new UnderWay(view, List.of(mapping, staging));
         add(underWay, "growx, hidemode 3");
         this.count = paragraph("growth-count", Type::headline, Palette::ink);
         this.where = paragraph("growth-where", Type::body, Palette::softInk);
@@ -91,10 +88,6 @@ final class GrowthSheet extends SideSheet {
     @Override
     int widthPx() {
         return view().wideSidePx();
-    }
-
-    private int contentPx() {
-        return innerPx() - view().px(BAR);
     }
 
     private Paragraph paragraph(String name, Function<Type, Font> type, Function<Palette, Color> ink) {
@@ -140,29 +133,22 @@ final class GrowthSheet extends SideSheet {
         view().select(Selection.of(stage.when().added().stream().map(Part::rack).collect(Collectors.toList())));
     }
 
-    private void stop() {
-        mapping.stop();
-        staging.stop();
-    }
-
     private void tell() {
         Room room = view().desk().room();
         mapping.ask(new Wanted(room, kind.kind()));
         staging.ask(room);
-        underWay.tell(
-                mapping.isRunning() || staging.isRunning(),
-                (mapping.share() + staging.share()) / 2,
-                mapping.trouble().or(staging::trouble));
+        underWay.tell();
         Told now = new Told(
                 mapping.answer(),
                 mapping.isCurrent(),
+                mapping.answer().isEmpty() && mapping.isRunning(),
                 staging.answer(),
                 staging.isCurrent(),
                 view().look(),
                 contentPx());
         if (!told.equals(Optional.of(now))) { // progress alone measures no text again
             told = Optional.of(now);
-            tellMap();
+            tellMap(now.isCounting());
             tellStages();
             view().grow(map().map(map -> new Growing(map, mapping.isCurrent())));
             stack.revalidate();
@@ -171,10 +157,11 @@ final class GrowthSheet extends SideSheet {
         stack.repaint();
     }
 
-    private void tellMap() {
+    private void tellMap(boolean isCounting) {
         GrowthWords words = words();
         boolean isAsked = mapping.answer().isEmpty();
-        count.setText(map().map(GrowthWords::count).orElse(isAsked ? "Counting …" : "Nothing to grow yet"));
+        count.setText(map().map(GrowthWords::count)
+                .orElse(isCounting ? "Counting …" : isAsked ? "Not counted yet" : "Nothing to grow yet"));
         where.setText(map().map(words::where)
                 .orElse(isAsked ? "" : "The room cannot be solved yet: see what must be mended first."));
         count.setForeground(ink(mapping.isCurrent()));
@@ -211,7 +198,7 @@ final class GrowthSheet extends SideSheet {
 
     @Override
     void left() {
-        stop();
+        super.left();
         view().grow(Optional.empty());
     }
 

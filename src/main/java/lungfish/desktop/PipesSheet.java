@@ -21,9 +21,6 @@ import lungfish.room.Room;
 
 /** Pipe sizes and layouts, each at a glance and at a click in the room; and the cheapest build that meets every wish. */
 final class PipesSheet extends SideSheet {
-    /** A scroll bar stands beside what is longer than the window. */
-    private static final int BAR = 16;
-
     /** Text is no wider than it was measured for. */
     private static final String TEXT = "growx, wmin 0, wmax pref";
 
@@ -52,11 +49,8 @@ final class PipesSheet extends SideSheet {
     PipesSheet(View view, Side side) {
         super(view, side, "Pipes");
         Planner planner = new Planner(view.desk().shared().catalogue());
-        later = new Later<>(
-                view.desk().shared().hands(),
-                (asked, progress) -> PipesAnswer.of(asked.room(), planner, progress),
-                this::tell);
-        underWay = UnderWay.thatGoesOn(view, this::stopOrGoOn);
+        later = asking((asked, progress) -> PipesAnswer.of(asked.room(), planner, progress), this::tell);
+        underWay = new UnderWay(view, List.of(later));
         headline = paragraph("pipes-headline", Type::headline, Palette::ink);
         reason = paragraph("pipes-reason", Type::body, Palette::softInk);
         table = new PipesTable(view, this::tellChosen, this::take);
@@ -110,22 +104,10 @@ final class PipesSheet extends SideSheet {
         return view().wideSidePx();
     }
 
-    private int contentPx() {
-        return innerPx() - view().px(BAR);
-    }
-
-    private void stopOrGoOn() {
-        if (later.isRunning()) {
-            later.stop();
-        } else {
-            later.again(new Asked(view().desk().room()));
-        }
-    }
-
     private void tell() {
         later.ask(new Asked(view().desk().room()));
         shown = later.answer().flatMap(answer -> answer);
-        underWay.tell(later);
+        underWay.tell();
         boolean isThere = shown.isPresent();
         List.of(
                         reason,

@@ -58,6 +58,15 @@ final class Side extends JPanel {
         view.onChange(this::revalidate);
     }
 
+    /** The window is closed. */
+    @Override
+    public void removeNotify() {
+        if (open != null) {
+            open.left();
+        }
+        super.removeNotify();
+    }
+
     /** How wide the panels are: they leave room for a scroll bar. */
     static int panelPx(View view) {
         return panelPx(view, view.sidePx());

@@ -1,19 +1,27 @@
 package lungfish.desktop;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import javax.swing.JButton;
+import lungfish.desk.Later;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
+import lungfish.plan.Progress;
 import lungfish.report.BesideWords;
 import net.miginfocom.swing.MigLayout;
 
 /** A sheet that lies over the side panels until it is closed, by its button or by Escape. The room stays in sight. */
 abstract class SideSheet extends Sheet {
     static final int PAD = 16;
+    /** A scroll bar stands beside what is longer than the window. */
+    private static final int BAR = 16;
     /** The title and its button come first. */
     private static final int AFTER_TITLE = 2;
 
     private final transient View view;
+    private final transient List<Later<?, ?>> asked = new ArrayList<>();
     private final JButton back = new JButton("Back");
 
     SideSheet(View view, Side side, String title) {
@@ -62,8 +70,22 @@ abstract class SideSheet extends Sheet {
         return Side.panelPx(view, widthPx()) - 2 * view.px(PAD);
     }
 
+    /** How wide what scrolls in the sheet may be. */
+    final int contentPx() {
+        return innerPx() - view.px(BAR);
+    }
+
+    /** A question that is asked for the sheet alone: nobody waits for its answer once the sheet is left. */
+    final <Q, A> Later<Q, A> asking(BiFunction<Q, Progress, A> answering, Runnable changed) {
+        Later<Q, A> later = new Later<>(view.desk().shared().hands(), answering, changed);
+        asked.add(later);
+        return later;
+    }
+
     /** Another sheet, or none, is shown from now on. */
-    void left() {}
+    void left() {
+        asked.forEach(Later::stop);
+    }
 
     /** Takes the focus to where one begins. */
     void takeFocus() {

@@ -1,6 +1,5 @@
 package lungfish.desktop;
 
-import java.awt.event.HierarchyEvent;
 import java.util.Optional;
 import lungfish.desk.Later;
 import lungfish.drawing.Look;
@@ -14,9 +13,6 @@ import lungfish.sure.Sureness;
 
 /** How sure headroom, running point and stages are, what the doubt comes from, and how far things may be off. */
 final class SureSheet extends SideSheet {
-    /** A scroll bar stands beside what is longer than the window. */
-    private static final int BAR = 16;
-
     private final transient Later<Asked, Optional<Sureness>> later;
     private final Footing footing;
     private final Stack answer = new Stack();
@@ -28,13 +24,18 @@ final class SureSheet extends SideSheet {
     private record Asked(Room room) {}
 
     /** All that the sheet shows: it is made anew only when some of it changes. */
-    private record Told(Optional<Sureness> sure, boolean isCurrent, boolean keepsPumps, Look look, int widthPx) {}
+    private record Told(
+            Optional<Sureness> sure,
+            boolean isCurrent,
+            boolean isWaiting,
+            boolean keepsPumps,
+            Look look,
+            int widthPx) {}
 
     SureSheet(View view, Side side) {
         super(view, side, "How sure");
-        this.later = new Later<>(view.desk().shared().hands(), this::answered, this::tell);
-        this.footing = new Footing(
-                view, later::stop, () -> later.again(new Asked(view.desk().room())));
+        this.later = asking(this::answered, this::tell);
+        this.footing = new Footing(view, later);
         this.fields = new SpreadFields(view, this::contentPx);
         Stack stack = new Stack();
         stack.add(answer, "growx");
@@ -43,16 +44,11 @@ final class SureSheet extends SideSheet {
         add(Side.scrolling(stack), "grow, push, hmin 0");
         add(footing, "growx");
         view.follow(this, this::ask);
-        addHierarchyListener(this::stopUnseen);
     }
 
     @Override
     int widthPx() {
         return view().wideSidePx();
-    }
-
-    private int contentPx() {
-        return innerPx() - view().px(BAR);
     }
 
     private Optional<Sureness> answered(Asked asked, Progress progress) {
@@ -69,22 +65,14 @@ final class SureSheet extends SideSheet {
         tell();
     }
 
-    /** Nobody waits for the answer of a sheet that is closed. */
-    private void stopUnseen(HierarchyEvent event) {
-        boolean isAboutThat = (event.getChangeFlags() & HierarchyEvent.DISPLAYABILITY_CHANGED) != 0;
-        if (isAboutThat && !isDisplayable()) {
-            later.stop();
-        }
-    }
-
     private void tell() {
         footing.tell(
-                later,
                 view().quantities().show(Sampling.USUAL_SAMPLES, Dimension.COUNT) + " rooms like it were looked at.");
         fields.setVisible(later.answer().isPresent() || !later.isRunning()); // the first answer would push them away
         boolean keepsPumps = view().plan().map(Plan::keepPumps).orElse(false);
         Optional<Sureness> sure = later.answer().flatMap(found -> found);
-        Told now = new Told(sure, later.isCurrent(), keepsPumps, view().look(), contentPx());
+        Told now = new Told(
+                sure, later.isCurrent(), sure.isEmpty() && later.isRunning(), keepsPumps, view().look(), contentPx());
         if (!told.equals(Optional.of(now))) {
             told = Optional.of(now);
             show(now);
@@ -101,7 +89,7 @@ final class SureSheet extends SideSheet {
                     .others(now.sure().get());
         } else if (now.isCurrent()) {
             parts.unsolved();
-        } else {
+        } else if (now.isWaiting()) {
             parts.waiting();
         }
         revalidate();

@@ -33,9 +33,6 @@ final class TodaySheet extends SideSheet {
     /** A column narrower than this is no column. */
     private static final int NARROW = 440;
 
-    /** A scroll bar stands beside what is longer than the window. */
-    private static final int BAR = 16;
-
     private final Side side;
     private final Stack stack = new Stack();
     private transient Optional<Told> told = Optional.empty();
@@ -53,10 +50,6 @@ final class TodaySheet extends SideSheet {
     @Override
     int widthPx() {
         return view().wideSidePx();
-    }
-
-    private int contentPx() {
-        return innerPx() - view().px(BAR);
     }
 
     private void tell() {

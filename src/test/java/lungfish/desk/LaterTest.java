@@ -78,6 +78,22 @@ final class LaterTest {
     }
 
     @Test
+    void whatWasStoppedGoesOnWithTheSameQuestion() {
+        Later<String, Integer> later = later((question, progress) -> question.length());
+        later.goOn(); // nothing was asked
+        later.ask("loop");
+        later.goOn(); // under way already
+        assertThat(work.waiting()).isEqualTo(1);
+        later.stop();
+        workOff();
+        later.goOn();
+        workOff();
+        assertThat(later.answer()).contains(4);
+        later.goOn(); // answered already
+        assertThat(work.waiting()).isZero();
+    }
+
+    @Test
     void progressIsToldAsAShareOfTheWork() {
         later(LaterTest::inTenSteps).ask("loop");
         workOff();

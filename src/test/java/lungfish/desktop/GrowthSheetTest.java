@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.event.ActionEvent;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import javax.accessibility.AccessibleContext;
@@ -13,6 +15,8 @@ import javax.swing.JList;
 import javax.swing.JTextArea;
 import javax.swing.KeyStroke;
 import lungfish.catalogue.DeviceClass;
+import lungfish.desk.Desks;
+import lungfish.desk.Hands;
 import lungfish.drawing.Growing;
 import lungfish.edit.Part;
 import lungfish.edit.StepEdits;
@@ -143,5 +147,41 @@ final class GrowthSheetTest {
     void anotherSheetTakesTheMapAway() {
         bench.ask(Question.BLOWERS);
         assertThat(laid()).isEmpty();
+    }
+
+    /** Work ahead waits here until it is let go. */
+    @Test
+    void whatIsStoppedSaysSoAndGoesOnWhereAsked() {
+        Deque<Runnable> ahead = new ArrayDeque<>();
+        Hands now = Hands.ofTheCaller();
+        Hands slow = new Hands(now.front(), now.planning(), now.disk(), now.keeping(), ahead::add);
+        bench = new Bench(Desks.in(folder, slow), "basement-rainbows");
+        bench.ask(Question.GROWTH);
+        assertThat(text("growth-count")).isEqualTo("Counting …");
+
+        bench.part(JButton.class, "stop").doClick(0);
+        workOff(ahead);
+
+        assertThat(text("growth-count")).isEqualTo("Not counted yet");
+        assertThat(said()).contains("Stopped before it was worked out");
+        assertThat(bench.part(JButton.class, "stop").getText()).isEqualTo("Work it out");
+
+        bench.part(JButton.class, "stop").doClick(0);
+        workOff(ahead);
+        assertThat(text("growth-count")).isEqualTo("17 more outlets");
+        assertThat(text("growth-breaks")).isEqualTo("Step 2 breaks");
+    }
+
+    private static void workOff(Deque<Runnable> ahead) {
+        while (!ahead.isEmpty()) {
+            ahead.removeFirst().run();
+        }
+    }
+
+    private List<String> said() {
+        return Parts.all(bench.pane().side())
+                .filter(Line.class::isInstance)
+                .map(part -> ((Line) part).getText())
+                .toList();
     }
 }

@@ -108,21 +108,21 @@ final class SureSheetTest {
         Hands caller = Hands.ofTheCaller();
         Hands hands = new Hands(caller.front(), caller.planning(), caller.disk(), caller.keeping(), background::add);
         Later<String, String> later = new Later<>(hands, (question, progress) -> "answer", () -> {});
-        Footing row = new Footing(asked().pane().view(), later::stop, () -> later.again("question"));
+        Footing row = new Footing(asked().pane().view(), later);
         later.ask("question");
-        row.tell(later, "answered");
+        row.tell("answered");
         assertThat(seenCards(row)).isEqualTo(1);
 
-        Parts.find(row, JButton.class, "stop").orElseThrow().doClick(0);
+        JButton stop = Parts.find(row, JButton.class, "stop").orElseThrow();
+        stop.doClick(0);
         background.removeFirst().run();
-        row.tell(later, "answered");
+        row.tell("answered");
 
         assertThat(later.answer()).isEmpty();
         assertThat(seenCards(row)).isEqualTo(1);
-        JButton again = Parts.find(row, JButton.class, "again").orElseThrow();
-        assertThat(again.isVisible()).isTrue();
-        again.doClick(0);
-        row.tell(later, "answered");
+        assertThat(stop.getText()).isEqualTo("Work it out");
+        stop.doClick(0);
+        row.tell("answered");
         assertThat(seenCards(row)).isEqualTo(1);
         background.removeFirst().run();
         assertThat(later.answer()).contains("answer");
