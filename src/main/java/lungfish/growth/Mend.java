@@ -3,6 +3,7 @@ package lungfish.growth;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import lungfish.blower.Machine;
 import lungfish.catalogue.AccessoryClass;
 import lungfish.catalogue.BatteryClass;
 import lungfish.catalogue.BlowerClass;
@@ -74,11 +75,11 @@ public sealed interface Mend {
         }
     }
 
-    /** One more machine of the same class beside the first. */
-    record Beside(BlowerClass like) implements Mend {
+    /** One more machine of the same class beside the first, with the same filter and silencer. */
+    record Beside(Machine like) implements Mend {
         @Override
         public double price() {
-            return like.price();
+            return like.kind().price() + like.accessories().price();
         }
 
         @Override

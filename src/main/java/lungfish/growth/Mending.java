@@ -87,7 +87,7 @@ final class Mending {
         boolean isUnbled = blower.fleet().bleed() instanceof Blower.Unbled;
         List<Mend> steps = new ArrayList<>(widerPipe());
         steps.add(new Mend.Bleed(isUnbled ? new Blower.BledTo(OptionalDouble.empty()) : new Blower.Unbled()));
-        steps.add(new Mend.Beside(blower.fleet().placed().get(0).machine().kind()));
+        steps.add(new Mend.Beside(blower.fleet().placed().get(0).machine()));
         steps.addAll(silencers(basis.room()));
         steps.addAll(batteries());
         for (BlowerClass kind : basis.classes()) {

@@ -1,6 +1,7 @@
 package lungfish.plan;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import lungfish.blower.Wear;
@@ -29,21 +30,27 @@ public record EssentialDuty(int outlets, int machinesOn, int machines, Running r
         if (outlets == 0) {
             return Optional.empty();
         }
-        Optional<Running> running = running(air, air.fleet());
-        Optional<Fleet> fewer = air.fleet().withOneFewer();
         Fleet on = air.fleet();
+        Optional<Running> running = running(air, on);
+        Optional<Fewest> fewer = fewer(air, on);
         while (fewer.isPresent()) {
-            Optional<Running> candidate = running(air, fewer.get());
-            if (candidate.isEmpty()) {
-                break;
-            }
-            running = candidate;
-            on = fewer.get();
-            fewer = on.withOneFewer();
+            on = fewer.get().fleet();
+            running = Optional.of(fewer.get().running());
+            fewer = fewer(air, on);
         }
         int machinesOn = on.machines();
         return running.map(
                 where -> new EssentialDuty(outlets, machinesOn, air.fleet().machines(), where));
+    }
+
+    private record Fewest(Fleet fleet, Running running) {}
+
+    /** One machine shut, so that the others still serve, and draw least. */
+    private static Optional<Fewest> fewer(AirSide air, Fleet on) {
+        return on.withOneFewer().stream()
+                .map(Fleet.Fewer::left)
+                .flatMap(left -> running(air, left).stream().map(where -> new Fewest(left, where)))
+                .min(Comparator.comparingDouble(fewest -> fewest.running().watts()));
     }
 
     /** Where these machines run; empty where they cannot serve the essential outlets. */

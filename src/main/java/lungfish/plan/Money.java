@@ -41,9 +41,11 @@ final class Money {
         return Cost.over(years, setup.room(), setup.catalogue(), alone);
     }
 
+    /** Each machine breathes through a filter and a silencer of its own. */
     private static double accessories(Fleet fleet) {
         return fleet.placed().stream()
-                .mapToDouble(each -> each.machine().accessories().price())
+                .map(Fleet.Placed::machine)
+                .mapToDouble(machine -> machine.count() * machine.accessories().price())
                 .sum();
     }
 

@@ -110,17 +110,23 @@ public final class Fleet {
         return placed.stream().mapToInt(each -> each.machine().count()).sum();
     }
 
-    /** The same fleet with one machine fewer, taken from the last place; empty where it would be the last machine. */
-    public Optional<Fleet> withOneFewer() {
-        if (machines() <= 1) {
-            return Optional.empty();
-        }
+    /** A fleet with one machine fewer, and the machine that is gone. */
+    public record Fewer(Machine gone, Fleet left) {}
+
+    /** The same fleet with one machine fewer, taken from each place in turn; none where it would be the last machine. */
+    public List<Fewer> withOneFewer() {
+        return machines() <= 1
+                ? List.of()
+                : IntStream.range(0, placed.size()).mapToObj(this::without).toList();
+    }
+
+    private Fewer without(int place) {
         List<Placed> fewer = new ArrayList<>(placed);
-        Placed last = fewer.remove(fewer.size() - 1);
-        if (last.machine().count() > 1) {
-            fewer.add(last.with(last.machine().withCount(last.machine().count() - 1)));
+        Placed from = fewer.remove(place);
+        if (from.machine().count() > 1) {
+            fewer.add(place, from.with(from.machine().withCount(from.machine().count() - 1)));
         }
-        return Optional.of(new Fleet(fewer, bleed, room));
+        return new Fewer(from.machine(), new Fleet(fewer, bleed, room));
     }
 
     /** The class of the first open place: that of all of them, where the plan chooses; else of the first machine. */

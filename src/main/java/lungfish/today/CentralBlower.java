@@ -1,5 +1,6 @@
 package lungfish.today;
 
+import java.util.Comparator;
 import java.util.Optional;
 import lungfish.blower.Wear;
 import lungfish.cost.CostAnswer;
@@ -37,18 +38,23 @@ final class CentralBlower {
         return new Way.Air(asked, gives, missing, missing > 0 ? plan.outlets().size() : 0, 0);
     }
 
-    /** Every outlet hangs on the one pipe. */
+    /** Every outlet hangs on the one pipe; of several machines, that one fails which leaves least. */
     private static Failure failure(Plan plan, Duty duty) {
         Fleet fleet = duty.candidate().fleet();
-        double left = fleet.withOneFewer()
-                .map(fewer -> fewer.freeAt(duty.needed().pressurePa(), Wear.TIRED)
-                        / duty.needed().freeM3PerS())
-                .orElse(0.0);
+        Optional<Fleet.Fewer> worst =
+                fleet.withOneFewer().stream().min(Comparator.comparingDouble(fewer -> leftShare(fewer.left(), duty)));
         int tanks = (int) plan.demand().needs().stream()
                 .map(need -> need.seat().tank().id())
                 .distinct()
                 .count();
         boolean standby = !plan.room().blowers(Blower.Role.STANDBY).isEmpty();
-        return new Failure(fleet.name(), plan.outlets().size(), tanks, Math.min(1, left), standby);
+        String name = worst.map(fewer -> fewer.gone().name()).orElseGet(fleet::name);
+        double left = worst.map(fewer -> leftShare(fewer.left(), duty)).orElse(0.0);
+        return new Failure(name, plan.outlets().size(), tanks, Math.min(1, left), standby);
+    }
+
+    private static double leftShare(Fleet left, Duty duty) {
+        return left.freeAt(duty.needed().pressurePa(), Wear.TIRED)
+                / duty.needed().freeM3PerS();
     }
 }

@@ -68,9 +68,12 @@ final class BesideTest {
     }
 
     private static RackBuilder planned(double targetLPerMin) {
+        return wall(targetLPerMin).planned();
+    }
+
+    private static RackBuilder wall(double targetLPerMin) {
         return aRack("w")
                 .at(2, 0.5)
-                .planned()
                 .shelf(
                         0.5,
                         aTank("w1")
@@ -239,6 +242,21 @@ final class BesideTest {
         assertThat(one.standby()).isFalse();
         assertThat(two.leftShare()).isEqualTo(1); // one of them gives 15 L/min where 2.4 are asked
         assertThat(two.standby()).isTrue();
+    }
+
+    /** Asked are 22.4 L/min: 20 of the planned outlet, now in place, and three of 0.8; the small one alone lacks some of it. */
+    @ParameterizedTest
+    @CsvSource({"linear-diaphragm-15,linear-diaphragm-40", "linear-diaphragm-40,linear-diaphragm-15"})
+    void ofTwoUnlikeBlowersTheFailureOfTheLargerCountsHoweverTheyAreDrawn(String first, String second) {
+        Failure failure = beside(piped().with(wall(20))
+                        .with(aBlower("b1").machine(first))
+                        .with(aBlower("b2").machine(second))
+                        .build())
+                .planned()
+                .flatMap(Way::failure)
+                .orElseThrow();
+        assertThat(failure.machine()).startsWith("Linear diaphragm blower, 40 L/min");
+        assertThat(failure.leftShare()).isLessThan(1);
     }
 
     @Test
