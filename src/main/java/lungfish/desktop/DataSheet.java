@@ -44,6 +44,8 @@ final class DataSheet extends SideSheet {
     private final Paragraph curveTrouble;
     private final Paragraph verdict;
     private final JButton keep = new JButton();
+    private final JButton again = new JButton("Start over");
+    private final transient BlowerDraft untyped;
     private transient BlowerDraft draft;
     private transient DraftLook look;
     private boolean isTelling;
@@ -51,7 +53,8 @@ final class DataSheet extends SideSheet {
     DataSheet(View view, Side side, Optional<BlowerClass> before) {
         super(view, side, before.isPresent() ? "Change a blower of your own" : "A blower from its data sheet");
         this.side = side;
-        this.draft = before.map(own -> BlowerDraft.of(own, view.quantities())).orElseGet(BlowerDraft::empty);
+        this.untyped = before.map(own -> BlowerDraft.of(own, view.quantities())).orElseGet(BlowerDraft::empty);
+        this.draft = side.unfinished(before).orElse(untyped);
         this.look = looked();
         this.points = new PointsTable(view, this::change);
         this.curveTrouble = new Paragraph(view, Type::body, Palette::accent, this::contentPx);
@@ -63,7 +66,8 @@ final class DataSheet extends SideSheet {
                 this::tellVerdict);
         names();
         add(Side.scrolling(form()), "grow, push, hmin 0");
-        add(keep, "growx 0");
+        add(keep, "split 2, growx 0");
+        add(again, "growx 0");
         view.follow(this, this::tell);
     }
 
@@ -84,6 +88,8 @@ final class DataSheet extends SideSheet {
         keep.setName("keep-blower");
         keep.setText(draft.before().isPresent() ? "Keep the changes" : "Put it on the bench");
         keep.addActionListener(event -> keep());
+        again.setName("start-over");
+        again.addActionListener(event -> startOver());
     }
 
     /** "LINEAR_PISTON" is "Linear piston". */
@@ -180,6 +186,7 @@ final class DataSheet extends SideSheet {
         curveTrouble.setText(curve);
         curveTrouble.setVisible(!curve.isEmpty());
         keep.setEnabled(look.done().isPresent());
+        again.setEnabled(!draft.equals(untyped));
         isTelling = false;
         look.curve().ifPresent(drawn -> later.ask(new Tried(view().desk().room(), drawn)));
         tellVerdict();
@@ -217,8 +224,22 @@ final class DataSheet extends SideSheet {
     private void keep() {
         look.done().ifPresent(own -> {
             view().desk().apply(OwnBlowerEdits.keep(own, draft.before().isEmpty()));
+            draft = untyped;
             side.ask(Question.BLOWERS);
         });
+    }
+
+    /** The sheet as it was before anything was typed. */
+    private void startOver() {
+        draft = untyped;
+        side.open(new DataSheet(view(), side, untyped.before()));
+    }
+
+    /** What is typed and not kept is there again when the sheet is opened again. */
+    @Override
+    void left() {
+        super.left();
+        side.unfinished(untyped.before(), Optional.of(draft).filter(typed -> !typed.equals(untyped)));
     }
 
     @Override

@@ -6,13 +6,17 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
+import lungfish.catalogue.BlowerClass;
+import lungfish.edit.BlowerDraft;
 import lungfish.reason.PartId;
 import lungfish.room.Blower;
 import lungfish.room.OutletId;
@@ -33,6 +37,7 @@ final class Side extends JPanel {
     private final SideTabs tabs;
     private final JPanel over = new JPanel(new BorderLayout());
     private final SidePanel firstPanel;
+    private final transient Map<Optional<BlowerClass>, BlowerDraft> unfinished = new HashMap<>();
     private transient Runnable opened = () -> {};
     private transient Consumer<Blower.Role> drawing = role -> {};
     private transient Consumer<PartId> lead = part -> {};
@@ -170,6 +175,15 @@ final class Side extends JPanel {
         sheet.takeFocus();
         opened.run();
         opened = () -> {};
+    }
+
+    /** What was typed of a blower, or of a new one, and not kept. */
+    Optional<BlowerDraft> unfinished(Optional<BlowerClass> before) {
+        return Optional.ofNullable(unfinished.get(before));
+    }
+
+    void unfinished(Optional<BlowerClass> before, Optional<BlowerDraft> typed) {
+        typed.ifPresentOrElse(draft -> unfinished.put(before, draft), () -> unfinished.remove(before));
     }
 
     boolean isSheetOpen() {

@@ -100,6 +100,43 @@ final class DataSheetTest {
         assertThat(own()).isEmpty();
     }
 
+    @Test
+    void whatIsTypedAndNotKeptIsThereAgainWhenTheSheetIsOpenedAgain() {
+        typeAll();
+        bench.part(JButton.class, "back").doClick(0);
+        openAgain();
+        assertThat(bench.part(JTextField.class, "blower-name").getText()).isEqualTo("Garage find");
+        assertThat(bench.part(PointsTable.class, "points").getValueAt(1, 1)).isEqualTo("120 L/min");
+
+        bench.ask(Question.SURE);
+        openAgain();
+        assertThat(bench.part(JTextField.class, "slot-PRICE").getText()).isEqualTo("40");
+        bench.part(JButton.class, "keep-blower").doClick(0);
+        bench.part(JButton.class, "data-sheet").doClick(0);
+        assertThat(bench.part(JTextField.class, "blower-name").getText()).isEmpty();
+    }
+
+    @Test
+    void oneWhoStartsOverHasAnEmptySheetAndAChangedBlowerAsItIs() {
+        typeAll();
+        bench.part(JButton.class, "start-over").doClick(0);
+        assertThat(bench.part(JTextField.class, "blower-name").getText()).isEmpty();
+        assertThat(bench.part(JButton.class, "start-over").isEnabled()).isFalse();
+
+        typeAll();
+        bench.part(JButton.class, "keep-blower").doClick(0);
+        choose("own-garage-find");
+        bench.part(JButton.class, "change-own").doClick(0);
+        type("slot-PRICE", "60");
+        bench.part(JButton.class, "start-over").doClick(0);
+        assertThat(bench.part(JTextField.class, "slot-PRICE").getText()).startsWith("40");
+    }
+
+    private void openAgain() {
+        bench.ask(Question.BLOWERS);
+        bench.part(JButton.class, "data-sheet").doClick(0);
+    }
+
     private void choose(String id) {
         BenchList list = bench.part(BenchList.class, "candidates");
         list.setSelectedValue(list.bench().orElseThrow().row(id).orElseThrow(), false);
