@@ -12,10 +12,14 @@ import java.awt.Toolkit;
 import java.awt.event.ComponentEvent;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.lang.reflect.InvocationTargetException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.swing.JButton;
@@ -26,13 +30,18 @@ import lungfish.desk.Hands;
 import lungfish.desk.Preference;
 import lungfish.desk.Preferences;
 import lungfish.plan.DemoPlans;
+import lungfish.terminal.Terminal;
 
 /**
  * Paints the pictures of the window in docs/pictures anew, without a display: run its {@code main} in the project's folder.
- * For every demo room: light, dark, text at 200 %, a small window, and the front of a rack.
+ * For every demo room: light, dark, text at 200 %, a small window, the front of a rack, and what is asked before buying; that
+ * as JSON too, in docs/answers.
  */
 public final class DocsWindows {
     private static final Dimension USUAL = new Dimension(1600, 1000);
+    /** High enough for a whole answer. */
+    private static final Dimension HIGH = new Dimension(1600, 1360);
+
     private static final Dimension SMALL = new Dimension(1280, 720);
     private static final int PASSES = 4; // what wraps knows its height only when it knows its width
 
@@ -53,6 +62,9 @@ public final class DocsWindows {
         for (String room :
                 DemoPlans.names().filter(name -> name.contains(those)).toList()) {
             EventQueue.invokeAndWait(() -> windows.all(room));
+            if (args.length == 0) {
+                answers(room);
+            }
         }
         EventQueue.invokeAndWait(windows::sheets);
     }
@@ -75,6 +87,22 @@ public final class DocsWindows {
         WindowPane front = window(room, Preference.Theme.LIGHT, 100);
         front.center().openRack(front.view().desk().room().racks().get(0).id());
         save("rack-" + room, front, USUAL);
+        for (Question question : Question.values()) {
+            WindowPane asked = window(room, Preference.Theme.LIGHT, 100);
+            asked.acts().the(question).act();
+            save(question.name().toLowerCase(Locale.ROOT) + "-" + room, asked, HIGH);
+        }
+    }
+
+    /** What the terminal answers programs, beside the pictures of the same. */
+    private static void answers(String room) throws IOException {
+        Path into = Files.createDirectories(Path.of("docs/answers"));
+        for (String command : List.of("blowers", "pipes", "stages", "sure")) {
+            Path file = into.resolve(command + "-" + room + ".json");
+            try (PrintStream out = new PrintStream(file.toFile(), StandardCharsets.UTF_8)) {
+                Terminal.run(new String[] {command, room, "--json"}, out, System.err);
+            }
+        }
     }
 
     /** What the column beside the room shows when it is asked, and a room as its valves are set. */
