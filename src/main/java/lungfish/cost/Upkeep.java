@@ -2,22 +2,27 @@ package lungfish.cost;
 
 /**
  * Rebuilds and replacements of one machine that never rests: rebuilt at every interval of its life, then replaced by a
- * new one of its kind.
+ * new one of its kind. What falls due on the last day counted is left to the day after: nobody who counts ten years buys a
+ * machine for none of them.
  */
 record Upkeep(double rebuildS, double lifeS) {
-    /** Replacements up to an age of the first machine. */
+    /** Replacements before an age of the first machine. */
     long replacements(double ageS) {
-        return (long) Math.floor(ageS / lifeS);
+        return timesBefore(ageS, lifeS);
     }
 
-    /** Rebuilds up to an age of the first machine; none at the very end of a life. */
+    /** Rebuilds before an age of the first machine; none at the very end of a life. */
     long rebuilds(double ageS) {
         long lives = replacements(ageS);
-        return lives * rebuildsInALife() + (long) Math.floor((ageS - lives * lifeS) / rebuildS);
+        return lives * rebuildsInALife() + timesBefore(ageS - lives * lifeS, rebuildS);
+    }
+
+    private static long timesBefore(double ageS, double everyS) {
+        return Math.max(0, (long) Math.ceil(ageS / everyS) - 1);
     }
 
     /** None at its end. */
     long rebuildsInALife() {
-        return (long) Math.ceil(lifeS / rebuildS) - 1;
+        return timesBefore(lifeS, rebuildS);
     }
 }

@@ -97,8 +97,9 @@ final class BesideTest {
     }
 
     /**
-     * By hand, from the class: life 4 years, of unknown age and so 2 old: replaced in the years 2, 6 and 10 for 22.50 (the
-     * middle of 15 to 30); rebuilt every 1.5 years of a life for 5, at 1, 3.5, 5, 7.5 and 9 years from now.
+     * By hand, from the class: life 4 years, of unknown age and so 2 old: replaced after 2 and 6 years for 22.50 (the
+     * middle of 15 to 30), that after 10 being the last day; rebuilt every 1.5 years of a life for 5, at 1, 3.5, 5, 7.5 and 9
+     * years from now. What is due on the last day of a year is paid in the next.
      */
     @Test
     void onePumpOfATinyRoomCostsWhatItsEventsCost() {
@@ -106,9 +107,9 @@ final class BesideTest {
                 piped().with(pump("p", "small-diaphragm-5", "o1", "o2", "o3")).build());
         Bill bill = beside.today().orElseThrow().bill().orElseThrow();
 
-        assertThat(bill.byYear()).containsExactly(5.0, 27.5, 27.5, 32.5, 37.5, 60.0, 60.0, 65.0, 70.0, 92.5);
-        assertThat(bill.events()).isEqualTo(new Bill.Events(5, 3));
-        assertThat(bill.events().perYear(beside.years())).isCloseTo(0.8, within(ROUNDING));
+        assertThat(bill.byYear()).containsExactly(0.0, 5.0, 27.5, 32.5, 32.5, 37.5, 60.0, 65.0, 65.0, 70.0);
+        assertThat(bill.events()).isEqualTo(new Bill.Events(5, 2));
+        assertThat(bill.events().perYear(beside.years())).isCloseTo(0.7, within(ROUNDING));
     }
 
     /** Levels add by energy: L + 10 lg 2 for two equal sources, ISO 3744. */
