@@ -55,10 +55,27 @@ public final class BatteryRuntime {
         return new BatteryRuntime(room, catalogue).answer(load);
     }
 
-    private BackupAnswer answer(Load load) {
-        List<Store> stores = room.backup().batteries().stream()
+    /**
+     * How long the batteries of a room carry a steady power, and nothing else of the answer; empty where there is none.
+     *
+     * @throws IllegalArgumentException if a battery names a kind that is not in the catalogue
+     */
+    public static OptionalDouble runtimeS(Room room, Catalogue catalogue, double watts) {
+        BatteryRuntime own = new BatteryRuntime(room, catalogue);
+        List<Store> stores = own.stores();
+        return stores.isEmpty()
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(new Bank(stores, own.inverting()).runtimeS(watts));
+    }
+
+    private List<Store> stores() {
+        return room.backup().batteries().stream()
                 .map(battery -> store(battery, battery.id().part()))
                 .toList();
+    }
+
+    private BackupAnswer answer(Load load) {
+        List<Store> stores = stores();
         Given wished = given(room.wishes().runtimeS(), RUNTIME, PartId.ROOM);
         Bank bank = new Bank(stores.isEmpty() ? List.of(store(proposed(), PartId.ROOM)) : stores, inverting());
         double sizes = bank.sizeFor(load.runningW(), wished.si());

@@ -2,14 +2,10 @@ package lungfish.plan;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import lungfish.backup.BackupAnswer;
-import lungfish.backup.BatteryRuntime;
-import lungfish.backup.Load;
 import lungfish.blower.Wear;
 import lungfish.catalogue.BlowerClass;
 import lungfish.catalogue.Catalogue;
@@ -165,7 +161,7 @@ public final class Basis {
 
     /**
      * Every limit and wish that a candidate misses in this room: those of the bench, and those that need the room to be
-     * judged: each place's own share of the air, the spare at the index outlet, the battery, the speed in the pipe.
+     * judged: each place's own share of the air, the spare at the index outlet, the speed in the pipe.
      */
     public List<Limit.Broken> missed(Candidate candidate) {
         return Misses.of(this, candidate);
@@ -238,15 +234,6 @@ public final class Basis {
 
     /** The battery is a limit only where there is one, and a runtime was asked of it. */
     public Optional<Limit.Broken> runtime(double watts) {
-        OptionalDouble wished = setup.room().wishes().runtimeS();
-        if (wished.isEmpty() || setup.room().backup().batteries().isEmpty()) {
-            return Optional.empty();
-        }
-        BackupAnswer answer =
-                BatteryRuntime.of(setup.room(), setup.catalogue(), new Load(watts, watts, OptionalDouble.empty()));
-        double holds = answer.runtimeS().orElse(Double.MAX_VALUE);
-        return holds < wished.getAsDouble()
-                ? Optional.of(Limit.RUNTIME.broken(holds, wished.getAsDouble()))
-                : Optional.empty();
+        return choosing.runtime(watts);
     }
 }

@@ -2,8 +2,10 @@ package lungfish.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import lungfish.backup.BatteryRuntime;
 import lungfish.blower.Machine;
 import lungfish.blower.Machines;
 import lungfish.catalogue.BlowerClass;
@@ -19,6 +21,7 @@ import lungfish.sizing.Asked;
 import lungfish.sizing.Bench;
 import lungfish.sizing.Candidate;
 import lungfish.sizing.Fleet;
+import lungfish.sizing.Limit;
 import lungfish.sizing.Needed;
 
 /** Chooses the blower: the one that the room names, or the best that fits. */
@@ -63,7 +66,16 @@ final class Choosing {
     }
 
     Bench bench(Needed needed) {
-        return new Bench(needed, asked(), this::levelDba, this::perYear);
+        return new Bench(needed, asked(), this::levelDba, this::runtime, this::perYear);
+    }
+
+    /** By how much a power falls short of the wished time on battery: of one that is there, where a time is typed. */
+    Optional<Limit.Broken> runtime(double watts) {
+        OptionalDouble wished = setup.room().wishes().runtimeS();
+        OptionalDouble holds = BatteryRuntime.runtimeS(setup.room(), setup.catalogue(), watts);
+        return wished.isPresent() && holds.isPresent() && holds.getAsDouble() < wished.getAsDouble()
+                ? Optional.of(Limit.RUNTIME.broken(holds.getAsDouble(), wished.getAsDouble()))
+                : Optional.empty();
     }
 
     List<Candidate> ranked(Bench bench) {

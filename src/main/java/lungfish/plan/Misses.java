@@ -20,9 +20,6 @@ final class Misses {
             addShares(basis.needed(), candidate, missed);
             addSpare(basis, candidate, missed);
         }
-        if (candidate.tired().watts() > 0) {
-            basis.runtime(candidate.tired().watts()).ifPresent(missed::add);
-        }
         AirSpeed speed = basis.speed();
         if (speed.isFast()) {
             missed.add(Limit.SPEED.broken(speed.metresPerS(), AirSpeed.FAST_M_PER_S));

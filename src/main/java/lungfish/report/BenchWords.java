@@ -46,7 +46,7 @@ public final class BenchWords {
 
     /** What the first one is among those that serve. */
     private String picked(BenchReason reason) {
-        String that = reason.broken().isEmpty() ? "that " + keepsReserve() : "that serves the room";
+        String that = reason.broken().isEmpty() ? "that " + keepsWishes() : "that serves the room";
         if (reason.best().isEmpty()) {
             return (bench.serving() == 1 ? "the only one " : "as good as any ") + that;
         }
@@ -62,6 +62,16 @@ public final class BenchWords {
                 ? "the " + last + " " + that
                 : "the " + last + " of the " + String.join(" and ", words) + " "
                         + that.replace("that keeps", "that keep");
+    }
+
+    /** Every wish, where one that keeps the reserve misses another. */
+    private String keepsWishes() {
+        boolean others = bench.rows().stream()
+                .map(BenchRow::candidate)
+                .anyMatch(each -> each.serves()
+                        && !each.fits()
+                        && each.shortOf(Limit.RESERVE).isEmpty());
+        return others ? "keeps every wish" : keepsReserve();
     }
 
     private String keepsReserve() {

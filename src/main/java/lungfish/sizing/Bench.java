@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import lungfish.blower.Wear;
@@ -20,19 +21,27 @@ public final class Bench {
     private final Needed needed;
     private final Asked asked;
     private final Function<Fleet, OptionalDouble> levelDba;
+    private final DoubleFunction<Optional<Limit.Broken>> battery;
     private final ToDoubleFunction<Candidate> perYear;
 
     /**
      * For a room.
      *
      * @param levelDba the level of a fleet at the listener; empty where nobody knows it
+     * @param battery by how much a power in watts falls short of the wished time on battery; empty where it does not, where
+     *     nothing is wished, and where there is no battery
      * @param perYear what running a candidate costs in a year, in the keeper's currency
      */
     public Bench(
-            Needed needed, Asked asked, Function<Fleet, OptionalDouble> levelDba, ToDoubleFunction<Candidate> perYear) {
+            Needed needed,
+            Asked asked,
+            Function<Fleet, OptionalDouble> levelDba,
+            DoubleFunction<Optional<Limit.Broken>> battery,
+            ToDoubleFunction<Candidate> perYear) {
         this.needed = needed;
         this.asked = asked;
         this.levelDba = levelDba;
+        this.battery = battery;
         this.perYear = perYear;
     }
 
@@ -44,7 +53,11 @@ public final class Bench {
         double gives = fleet.freeAt(needed.pressurePa(), Wear.TIRED);
         double reserve = needed.freeM3PerS() > 0 ? gives / needed.freeM3PerS() - 1 : 0;
         OptionalDouble dba = levelDba.apply(fleet);
-        return new Candidate(fleet, tired, fresh, reserve, dba, broken(fleet, fresh, gives, reserve, dba));
+        List<Limit.Broken> broken = broken(fleet, fresh, gives, reserve, dba);
+        if (tired.watts() > 0) {
+            battery.apply(tired.watts()).ifPresent(broken::add);
+        }
+        return new Candidate(fleet, tired, fresh, reserve, dba, broken);
     }
 
     /** All candidates in places, ranked: see {@link Ranking}. */

@@ -3,6 +3,7 @@ package lungfish.sizing;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 import lungfish.catalogue.BlowerClass;
 
 /**
@@ -30,7 +31,7 @@ public record Candidate(
         return broken.isEmpty();
     }
 
-    /** Whether it serves the room, be it louder or with less room to grow than is wished for. */
+    /** Whether it serves the room, be it louder, shorter on battery or with less room to grow than is wished for. */
     public boolean serves() {
         return broken.stream().allMatch(each -> each.limit().isWish());
     }
@@ -45,10 +46,12 @@ public record Candidate(
 
     /** By how much it breaks a limit, in the limit's own unit; empty where it does not. */
     public Optional<Double> shortOf(Limit limit) {
-        return broken.stream()
-                .filter(each -> each.limit() == limit)
-                .map(Limit.Broken::bySi)
-                .findFirst();
+        return shortOf(limit, Limit.Broken::bySi);
+    }
+
+    /** As {@link #shortOf(Limit)}, in another measure. */
+    Optional<Double> shortOf(Limit limit, Function<Limit.Broken, Double> by) {
+        return broken.stream().filter(each -> each.limit() == limit).map(by).findFirst();
     }
 
     /** Whether it is made for this mains. */

@@ -16,7 +16,7 @@ public final class Ranking {
     public static final double LEVEL_STEP_DB = 3;
     /** A difference of money, size or life that hardly decides a purchase, as a factor. */
     public static final double STEP_FACTOR = 1.1;
-    /** Of the reserve, as a share of the targets. */
+    /** Of the reserve, as a share of the targets; and of the time on battery, as a share of what is wished. */
     public static final double RESERVE_STEP = 0.05;
 
     /** So that a figure just at the end of a step stands in the next one whatever its last digit. */
@@ -89,7 +89,7 @@ public final class Ranking {
         };
     }
 
-    /** Rather too loud than no room to grow; of either, rather a little than much. */
+    /** Rather too loud, or too short on battery, than no room to grow; of each, rather a little than much. */
     private static double reserve(Candidate candidate) {
         if (candidate.fits()) {
             return 0;
@@ -102,7 +102,11 @@ public final class Ranking {
                 .shortOf(Limit.RESERVE)
                 .map(by -> 1 + steps(by, RESERVE_STEP))
                 .orElse(0.0);
-        return 1 + loud + FAR * tight;
+        double fading = candidate
+                .shortOf(Limit.RUNTIME, Limit.Broken::share)
+                .map(by -> 1 + steps(by, RESERVE_STEP))
+                .orElse(0.0);
+        return 1 + loud + fading + FAR * tight;
     }
 
     /** One louder than the keeper will bear stands behind all that are not; one of which nobody knows the level, last. */

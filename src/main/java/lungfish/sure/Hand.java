@@ -82,7 +82,7 @@ final class Hand {
     }
 
     private Bench bench(Needed needed) {
-        return new Bench(needed, ground.now().asked(), ground::level, unranked -> 0);
+        return new Bench(needed, ground.now().asked(), ground::level, ground.now()::runtime, unranked -> 0);
     }
 
     /** The reserve of the chosen blower with only one input off, as a share of what the room needs. */

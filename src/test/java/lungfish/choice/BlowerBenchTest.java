@@ -46,7 +46,7 @@ final class BlowerBenchTest {
     private static final double A_CENT = 0.005;
     private static final double ROUNDING = 1e-9;
 
-    private static BlowerClass own(String id, double openLMin, double dba, double price, double lifeYears) {
+    static BlowerClass own(String id, double openLMin, double dba, double price, double lifeYears) {
         return new BlowerClass(
                 id,
                 id,
@@ -71,7 +71,7 @@ final class BlowerBenchTest {
                 "made up for a test");
     }
 
-    private static Room room(List<Wish> order, OptionalDouble loudest, BlowerClass... own) {
+    static Room room(List<Wish> order, OptionalDouble loudest, BlowerClass... own) {
         TankBuilder tank = aTank("A-1");
         for (int i = 0; i < 10; i++) {
             tank.with(anOutlet("a" + i).targetM3PerS(2 * L_PER_MIN));
@@ -100,11 +100,11 @@ final class BlowerBenchTest {
         return new Planner(CatalogueFiles.load()).basis(room).orElseThrow();
     }
 
-    private static BlowerBench bench(Room room) {
+    static BlowerBench bench(Room room) {
         return BlowerBench.of(basis(room), List.of());
     }
 
-    private static List<String> reasons(BlowerBench bench) {
+    static List<String> reasons(BlowerBench bench) {
         BenchWords words = new BenchWords(bench, new Quantities(DisplayUnits.METRIC, "EUR"));
         return bench.rows().stream()
                 .filter(row -> row.candidate().suitsMains())

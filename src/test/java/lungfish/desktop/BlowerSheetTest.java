@@ -165,7 +165,7 @@ final class BlowerSheetTest {
                 .getAccessibleContext()
                 .getAccessibleName();
 
-        Stream.of("fits", "taken", "keeps 25 % in reserve", "Level", "years")
+        Stream.of("fits", "taken", "keeps every wish", "Level", "years")
                 .forEach(word -> assertThat(says).contains(word));
     }
 }

@@ -10,6 +10,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import lungfish.air.FreeAir;
 import lungfish.blower.Accessories;
@@ -83,7 +84,8 @@ final class BenchTest {
     }
 
     private Candidate verdict(Fleet fleet, Asked asked) {
-        return new Bench(needed(fleet), asked, each -> OptionalDouble.of(40), each -> 0).verdict(fleet);
+        return new Bench(needed(fleet), asked, each -> OptionalDouble.of(40), watts -> Optional.empty(), each -> 0)
+                .verdict(fleet);
     }
 
     private List<Limit> broken(Fleet fleet, Asked asked) {
@@ -180,6 +182,7 @@ final class BenchTest {
                 needed(fleet),
                 quiet,
                 each -> each.kind().id().equals("known") ? OptionalDouble.of(60) : OptionalDouble.empty(),
+                watts -> Optional.empty(),
                 each -> 0);
 
         assertThat(bench.rank(

@@ -53,6 +53,20 @@ final class SamplingTest {
         assertThat(sure.weights()).isEmpty();
     }
 
+    /** It draws so much that the battery of the room lasts 5.7 of the 6 hours that are wished. */
+    @Test
+    void withEveryWishMeansThatTheBatteryLastsToo() {
+        Room room = DemoPlans.room("basement-rainbows").withSpreads(Doubtful.exact());
+
+        assertThat(Doubtful.sureness(room, 3).candidates())
+                .filteredOn(each -> each.planned().kind().id().equals("linear-piston-150-120v"))
+                .singleElement()
+                .satisfies(each -> {
+                    assertThat(each.served().holds()).isEqualTo(3);
+                    assertThat(each.fits().holds()).isZero();
+                });
+    }
+
     private static Band exactly(double si) {
         return new Band(si, si, si, si);
     }
