@@ -67,7 +67,10 @@ final class SureAnswer {
                         Sentences.capital(SureWords.odds(now)) + " rooms like this are well served")
                 .setName("sure");
         paragraph(Type::body, Palette::softInk, because(sure, keepsPumps));
+        SureWords.alike(sure.chosen().fleet()).ifPresent(said -> paragraph(Type::body, Palette::softInk, said));
         bands(sure.bands());
+        words.shift(sure)
+                .ifPresent(said -> paragraph(Type::body, Palette::ink, said).setName("shift"));
         stages(sure.stages());
         weights(sure.weights());
     }

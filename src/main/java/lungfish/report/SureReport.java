@@ -49,7 +49,9 @@ public final class SureReport {
         page.paragraph("By: " + sure.chosen().fleet().name() + (besidePumps ? OF_NO_PURCHASE : "."));
         page.paragraph(quantities.show(sure.samples(), Dimension.COUNT)
                 + " rooms, with all that may be off drawn anew in each; the blower tired, devices due for cleaning.");
+        SureWords.alike(sure.chosen().fleet()).ifPresent(page::paragraph);
         bands(sure.bands());
+        words.shift(sure).ifPresent(page::paragraph);
         stages(sure.stages());
         blowers(sure.candidates());
         weights(sure.weights());

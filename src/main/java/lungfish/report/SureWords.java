@@ -1,10 +1,13 @@
 package lungfish.report;
 
+import java.util.Optional;
 import lungfish.quantity.Dimension;
 import lungfish.quantity.Quantities;
 import lungfish.room.Spread;
+import lungfish.sizing.Fleet;
 import lungfish.sure.Band;
 import lungfish.sure.Odds;
+import lungfish.sure.Sureness;
 
 /** Says how sure something is. */
 public final class SureWords {
@@ -16,12 +19,16 @@ public final class SureWords {
         this.quantities = quantities;
     }
 
-    /** "97 in 100"; never all or none, for nobody has looked at all rooms. */
+    /** "97 in 100"; never all or none of a hundred, for nobody has looked at all rooms; "all of 10" where few were looked at. */
     public static String odds(Odds odds) {
-        if (odds.holds() == odds.of()) {
-            return "more than 99 in 100";
+        boolean all = odds.holds() == odds.of();
+        if (!all && odds.holds() > 0) {
+            return inHundred(odds.share()) + " in 100";
         }
-        return odds.holds() == 0 ? "less than 1 in 100" : inHundred(odds.share()) + " in 100";
+        if (!odds.isCertain()) {
+            return (all ? "all of " : "none of ") + odds.of();
+        }
+        return all ? "more than 99 in 100" : "less than 1 in 100";
     }
 
     /** How sure the odds are: "94 to 96". */
@@ -38,6 +45,27 @@ public final class SureWords {
 
     private static long inHundred(double share) {
         return Math.max(1, Math.min(HUNDRED - 1, Math.round(HUNDRED * share)));
+    }
+
+    /** Why a room needs more pressure than its plan says, where it mostly does; else nothing. */
+    public Optional<String> shift(Sureness sure) {
+        Band needed = sure.bands().needed();
+        int outlets = sure.stages().get(0).outlets();
+        String planned = show(needed.plannedSi(), Dimension.PRESSURE);
+        String median = show(needed.medianSi(), Dimension.PRESSURE);
+        return needed.isPlannedLow() && outlets > 1 && !planned.equals(median)
+                ? Optional.of("The plan takes each device as its class. Of " + outlets
+                        + " outlets one is nearly always worse, and that one sets the pressure: expect about " + median
+                        + " rather than " + planned + ".")
+                : Optional.empty();
+    }
+
+    /** That several machines are drawn as one; nothing of a machine alone. */
+    public static Optional<String> alike(Fleet fleet) {
+        int machines = fleet.machines();
+        return machines > 1
+                ? Optional.of("All " + machines + " machines are off alike: in truth some are better than others.")
+                : Optional.empty();
     }
 
     /** "8.4 to 9.1 kPa". */

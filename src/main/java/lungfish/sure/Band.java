@@ -18,6 +18,14 @@ public record Band(double lowSi, double medianSi, double highSi, double plannedS
         return new Band(quantile(sorted, 0.1), quantile(sorted, 0.5), quantile(sorted, 0.9), planned);
     }
 
+    /**
+     * Whether the plan's figure lies below most of what was found: nearer the lower end than the middle, where about one in
+     * four lies.
+     */
+    public boolean isPlannedLow() {
+        return plannedSi < (lowSi + medianSi) / 2;
+    }
+
     /** Straight between neighbours: definition 7 of R. J. Hyndman and Y. Fan, The American Statistician 50(4), 1996, p. 361. */
     private static double quantile(double[] sorted, double share) {
         double at = share * (sorted.length - 1);

@@ -10,6 +10,8 @@ public record Odds(int holds, int of) {
     /** 95 of 100 such intervals hold the true odds: the standard normal deviate of 0.975. */
     private static final double Z = 1.959963984540054;
 
+    private static final double NEARLY_ALL = 0.99;
+
     public double share() {
         return (double) holds / of;
     }
@@ -22,6 +24,11 @@ public record Odds(int holds, int of) {
     /** The true odds are hardly higher. */
     public double mostShare() {
         return Math.min(1, middle() + half());
+    }
+
+    /** Whether so many were looked at, all or none of them, that hardly one room in a hundred is otherwise. */
+    public boolean isCertain() {
+        return holds == of ? leastShare() >= NEARLY_ALL : holds == 0 && mostShare() <= 1 - NEARLY_ALL;
     }
 
     private double middle() {

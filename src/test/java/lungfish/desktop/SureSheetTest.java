@@ -45,6 +45,17 @@ final class SureSheetTest {
         assertThat(headline(asked())).matches("(More than )?\\d+ in 100 rooms like this are well served");
     }
 
+    /** With nothing off it needs 1.28 psi, at the lower end of the band. */
+    @Test
+    void itSaysThatMostRoomsNeedMorePressureThanThePlan() {
+        Bench bench = new Bench(folder, "basement-rainbows");
+        bench.ask(Question.SURE);
+
+        assertThat(bench.part(Paragraph.class, "shift").getText())
+                .startsWith("The plan takes each device as its class. Of 70 outlets one is nearly always worse")
+                .endsWith("rather than 1.28 psi.");
+    }
+
     @Test
     void itSaysWhatToMeasureFirst() {
         assertThat(asked().part(Paragraph.class, "measure-first").getText()).startsWith("This first: ");

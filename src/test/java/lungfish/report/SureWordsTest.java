@@ -24,8 +24,23 @@ final class SureWordsTest {
         999,  1000, 99 in 100
         945,  1000, 95 in 100
         1,    1000, 1 in 100
-        0,    1000, less than 1 in 100""")
+        0,    1000, less than 1 in 100
+        9,    10,   90 in 100""")
     void oddsAreNeverAllOrNoneOfAHundred(int holds, int of, String said) {
+        assertThat(SureWords.odds(new Odds(holds, of))).isEqualTo(said);
+    }
+
+    /** By E. B. Wilson all of n are 99 in 100 or more from n / (n + 3.8415) = 0.99 on: 381 are enough, 380 are not. */
+    @ParameterizedTest
+    @CsvSource({
+        "10, 10, all of 10",
+        "0, 10, none of 10",
+        "380, 380, all of 380",
+        "381, 381, more than 99 in 100",
+        "0, 380, none of 380",
+        "0, 381, less than 1 in 100"
+    })
+    void whereFewWereLookedAtItIsSaidHowMany(int holds, int of, String said) {
         assertThat(SureWords.odds(new Odds(holds, of))).isEqualTo(said);
     }
 

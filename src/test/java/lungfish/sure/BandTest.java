@@ -37,6 +37,18 @@ final class BandTest {
         assertThat(band).isEqualTo(new Band(1, 5, 9, 4));
     }
 
+    /** From 8 to 10 and 14 kPa: 9 kPa is half way from the lower end to the middle. */
+    @ParameterizedTest
+    @CsvSource({"7900, true", "8900, true", "9100, false", "10000, false", "14500, false"})
+    void thePlanIsLowWhereMostLieAboveIt(double planned, boolean low) {
+        assertThat(new Band(8000, 10_000, 14_000, planned).isPlannedLow()).isEqualTo(low);
+    }
+
+    @Test
+    void whereNothingIsOffThePlanIsNotLow() {
+        assertThat(new Band(9000, 9000, 9000, 9000).isPlannedLow()).isFalse();
+    }
+
     /** 95 % intervals of Wilson's score; 8 of 10 is a textbook's case, none of 10 is z² / (n + z²) = 3.8415 / 13.8415. */
     @ParameterizedTest
     @CsvSource({"8, 10, 0.4902, 0.9433", "0, 10, 0, 0.2775", "10, 10, 0.7225, 1", "500, 1000, 0.4691, 0.5309"})

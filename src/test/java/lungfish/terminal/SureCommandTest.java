@@ -59,6 +59,20 @@ final class SureCommandTest {
                 .allMatch(line -> line.length() <= 120);
     }
 
+    /** With nothing off it needs 8.75 kPa; but one of its 320 outlets is nearly always worse than its class. */
+    @Test
+    void aPlanBelowItsBandSaysWhatToExpectInstead() {
+        assertThat(sure("club-hall").out().replaceAll("\\s+", " "))
+                .contains("Of 320 outlets one is nearly always worse, and that one sets the pressure: expect about 11")
+                .contains("rather than 8.75 kPa.");
+    }
+
+    @Test
+    void severalMachinesAreSaidToBeOffAlike() {
+        assertThat(sure("club-hall").out()).contains("All 4 machines are off alike");
+        assertThat(sure("starting-out").out()).doesNotContain("off alike");
+    }
+
     @Test
     void aRoomThatCannotBeSolvedIsToldSoInBothShapes(@TempDir Path folder) throws IOException {
         Path room = Files.write(folder.resolve("empty.room.json"), RoomWriter.bytes(Rooms.empty()));
