@@ -118,4 +118,9 @@ public record BlowerClass(
     public double price() {
         return (priceLow + priceHigh) / 2;
     }
+
+    /** Whether it costs nothing: a machine that the keeper has already. There is one of it. */
+    public boolean isAtHand() {
+        return priceHigh == 0;
+    }
 }

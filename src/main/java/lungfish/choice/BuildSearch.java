@@ -23,6 +23,8 @@ import lungfish.sizing.Limit;
  * on the class alone (its mains, its noise) is judged once for all pipes. Each verdict is kept for the next question, as
  * only the wish for spare pressure changes where a blower runs: all other wishes are left out by not asking for them.
  *
+ * <p>A machine that the keeper has already is built in where one is wanted, never where several are: there is one of it.
+ *
  * <p>Of builds at one price, to a millionth, that which costs least over the years is taken, then the one with the pipe that
  * the study tells first, then the class that the catalogue tells first.
  */
@@ -56,7 +58,7 @@ final class BuildSearch {
         this.between = between;
         this.pipes = study.results();
         Basis drawn = study.asDrawn().basis();
-        this.kinds = drawn.classes();
+        this.kinds = drawn.buyable();
         for (int kind = 0; kind < kinds.size(); kind++) {
             double blower = drawn.priceOf(kinds.get(kind));
             for (int pipe = 0; pipe < pipes.size(); pipe++) {

@@ -11,14 +11,14 @@ import lungfish.sizing.Fleet;
 final class Foreseeing {
     private Foreseeing() {}
 
-    /** The cheapest that does. */
+    /** The cheapest that does; a machine that the keeper has already is none where several are wanted. */
     static Optional<Stages.Foresight> of(List<Basis> stages, Fleet now) {
         int machines = now.machines();
         double price = now.placed().stream()
                 .mapToDouble(placed ->
                         placed.machine().count() * placed.machine().kind().price())
                 .sum();
-        return stages.get(0).classes().stream()
+        return stages.get(0).buyable().stream()
                 .filter(kind -> carries(kind, stages))
                 .min(Comparator.comparingDouble(BlowerClass::price).thenComparing(BlowerClass::id))
                 .map(kind ->

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.PriorityQueue;
 import java.util.Queue;
+import java.util.stream.Stream;
 import lungfish.catalogue.AccessoryClass;
 import lungfish.catalogue.BlowerClass;
 import lungfish.catalogue.PipeSize;
@@ -23,6 +24,8 @@ import lungfish.sizing.Limit;
  * Looks for the cheapest step that mends a room which has outgrown something. Steps are taken from the cheapest up, and each
  * is tried by solving the mended room; one that only makes too much noise, or only empties the battery too soon, is tried
  * again with a silencer or with more battery, in its turn.
+ *
+ * <p>A machine that the keeper has already costs nothing, but there is one of it: it is no step where several are wanted.
  */
 final class Mending {
     /** No more than so many steps are taken at once. */
@@ -87,10 +90,12 @@ final class Mending {
         boolean isUnbled = blower.fleet().bleed() instanceof Blower.Unbled;
         List<Mend> steps = new ArrayList<>(widerPipe());
         steps.add(new Mend.Bleed(isUnbled ? new Blower.BledTo(OptionalDouble.empty()) : new Blower.Unbled()));
-        steps.add(new Mend.Beside(blower.fleet().placed().get(0).machine()));
+        Stream.of(blower.fleet().placed().get(0).machine())
+                .filter(first -> !first.kind().isAtHand())
+                .forEach(first -> steps.add(new Mend.Beside(first)));
         steps.addAll(silencers(basis.room()));
         steps.addAll(batteries());
-        for (BlowerClass kind : basis.classes()) {
+        for (BlowerClass kind : basis.buyable()) {
             between.run();
             if (areWishes(Breaks.of(basis, basis.judge(kind)))) {
                 steps.add(new Mend.Exchange(kind, blower.fleet().machines()));

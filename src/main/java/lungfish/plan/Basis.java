@@ -122,6 +122,16 @@ public final class Basis {
         return choosing.classes();
     }
 
+    /**
+     * The classes of which the open places can be filled by buying. One at no price stands at hand, but there is one of it
+     * and no more can be bought: where several machines are wanted it is left out.
+     */
+    public List<BlowerClass> buyable() {
+        return classes().stream()
+                .filter(kind -> !kind.isAtHand() || places.openMachines() <= 1)
+                .toList();
+    }
+
     public Bench bench() {
         return bench;
     }

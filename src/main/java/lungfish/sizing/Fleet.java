@@ -84,14 +84,24 @@ public final class Fleet {
 
     /** The open places taken by machines of another class; all places, where the room names every machine itself. */
     public Fleet as(BlowerClass kind) {
-        boolean all = placed.stream().allMatch(Placed::named);
         return new Fleet(
                 placed.stream()
-                        .map(each ->
-                                all || !each.named() ? each.with(each.machine().as(kind)) : each)
+                        .map(each -> isOpen(each) ? each.with(each.machine().as(kind)) : each)
                         .toList(),
                 bleed,
                 room);
+    }
+
+    private boolean isOpen(Placed place) {
+        return !place.named() || placed.stream().allMatch(Placed::named);
+    }
+
+    /** How many machines another class would have to give. */
+    public int openMachines() {
+        return placed.stream()
+                .filter(this::isOpen)
+                .mapToInt(each -> each.machine().count())
+                .sum();
     }
 
     /** The same machines, each of a class that differs somewhat. */

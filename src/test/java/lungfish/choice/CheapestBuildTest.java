@@ -9,9 +9,11 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import lungfish.catalogue.BlowerClass;
 import lungfish.plan.DemoPlans;
 import lungfish.plan.Planner;
 import lungfish.plan.Progress;
+import lungfish.room.Blower;
 import lungfish.room.Room;
 import lungfish.room.Wishes;
 import lungfish.roomfile.RoomReader;
@@ -118,6 +120,25 @@ final class CheapestBuildTest {
         // 40 L/min at (110 + 190) / 2 instead of 30 L/min at (90 + 160) / 2, in the same pipe
         assertThat(reserve.costs().orElseThrow()).isCloseTo(25, within(ROUNDING));
         assertThat(reserve.build().orElseThrow().candidate().kind().id()).isEqualTo("linear-diaphragm-30");
+    }
+
+    /** A member gave one side-channel blower, for nothing; the hall wants four. */
+    @Test
+    void aMachineAtHandIsBuiltInWhereOneIsWantedAndNotFourTimes() {
+        Room hall = DemoPlans.room("club-hall");
+        Room one = hall.withBlowers(
+                List.of(hall.blowers(Blower.Role.PLANNED).get(0).times(1)));
+
+        assertThat(PLANNER.basis(one).orElseThrow().buyable())
+                .extracting(BlowerClass::id)
+                .contains("club-spare");
+        CheapestBuild found = search("club-hall");
+        assertThat(found.drawn().candidate().fleet().machines()).isEqualTo(4);
+        assertThat(found.prices())
+                .flatExtracting(price -> price.build().stream().toList())
+                .isNotEmpty()
+                .extracting(build -> build.candidate().kind().id())
+                .doesNotContain("club-spare");
     }
 
     private static WishPrice price(CheapestBuild found, Limit limit) {

@@ -21,6 +21,7 @@ import lungfish.room.RackId;
 import lungfish.room.Room;
 import lungfish.room.Rooms;
 import lungfish.room.Step;
+import lungfish.room.Wishes;
 import lungfish.sizing.Limit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -147,6 +148,17 @@ final class StagesTest {
                         .mapToInt(Blower::count)
                         .sum())
                 .isEqualTo(5);
+    }
+
+    /** The side-channel blower that a member gave costs nothing, and would do where nothing is wished: but there is one. */
+    @Test
+    void aMachineAtHandIsNotExchangedForFourOthers() {
+        Stages unwished = stages(HALL.withWishes(Wishes.NONE));
+        Stage first = unwished.firstToBreak().orElseThrow();
+
+        assertThat(broken(Growing.exchanged(first.room(), HALL.ownClasses().blowers().get(0)))).isEmpty();
+        assertThat(first.standing().repair().flatMap(Repair::mend).orElseThrow().price()).isPositive();
+        assertThat(unwished.foresight().orElseThrow().price()).isPositive();
     }
 
     @Test
