@@ -87,9 +87,8 @@ final class Mending {
     }
 
     private List<Mend> first() {
-        boolean isUnbled = blower.fleet().bleed() instanceof Blower.Unbled;
         List<Mend> steps = new ArrayList<>(widerPipe());
-        steps.add(new Mend.Bleed(isUnbled ? new Blower.BledTo(OptionalDouble.empty()) : new Blower.Unbled()));
+        bleeds().forEach(bleed -> steps.add(new Mend.Bleed(bleed)));
         Stream.of(blower.fleet().placed().get(0).machine())
                 .filter(first -> !first.kind().isAtHand())
                 .forEach(first -> steps.add(new Mend.Beside(first)));
@@ -102,6 +101,15 @@ final class Mending {
             }
         }
         return steps;
+    }
+
+    /** Every other way to treat the surplus; a room that does not say is bled to what it needs already. */
+    private List<Blower.Bleed> bleeds() {
+        Blower.Bleed present = blower.fleet().bleed();
+        Blower.Bleed asNeeded = new Blower.BledTo(OptionalDouble.empty());
+        return Stream.of(asNeeded, new Blower.Unbled())
+                .filter(bleed -> !bleed.equals(present instanceof Blower.Unsaid ? asNeeded : present))
+                .toList();
     }
 
     /** A step together with what may meet the wish that it leaves unmet. */
