@@ -21,9 +21,9 @@ import lungfish.sizing.Candidate;
 import lungfish.sizing.Limit;
 
 /**
- * Looks for the cheapest step that mends a room which has outgrown something. Steps are taken from the cheapest up, and each
- * is tried by solving the mended room; one that only makes too much noise, or only empties the battery too soon, is tried
- * again with a silencer or with more battery, in its turn.
+ * Looks for the cheapest step that mends a room which has outgrown something; of two at one price, that of fewer parts.
+ * Steps are taken from the cheapest up, and each is tried by solving the mended room; one that only makes too much noise, or
+ * only empties the battery too soon, is tried again with a silencer or with more battery, in its turn.
  *
  * <p>A machine that the keeper has already costs nothing, but there is one of it: it is no step where several are wanted.
  */
@@ -56,7 +56,8 @@ final class Mending {
 
     /** The cheapest that works; where none does, the cheapest that leaves no more than a wish unmet. */
     Repair cheapest() {
-        Queue<Mend> waiting = new PriorityQueue<>(Comparator.comparingDouble(Mend::price));
+        Queue<Mend> waiting = new PriorityQueue<>(
+                Comparator.comparingDouble(Mend::price).thenComparingInt(step -> steps(step).size()));
         waiting.addAll(first());
         Repair second = new Repair(Optional.empty(), Optional.empty(), 0);
         int tried = 0;
@@ -65,8 +66,8 @@ final class Mending {
             Mend step = waiting.remove();
             tried++;
             Optional<List<Limit.Broken>> broken = broken(step);
-            if (broken.filter(List::isEmpty).isPresent()) {
-                return new Repair(Optional.of(step), Optional.empty(), tried);
+            if (works(broken)) {
+                return new Repair(Optional.of(needful(step)), Optional.empty(), tried);
             }
             List<Limit.Broken> wishes = broken.filter(Mending::areWishes).orElse(List.of());
             wishes.forEach(wish -> waiting.addAll(with(step, wish.limit())));
@@ -80,6 +81,32 @@ final class Mending {
     /** What a mended room still breaks; empty where it cannot be solved. */
     private Optional<List<Limit.Broken>> broken(Mend step) {
         return planner.basis(step.in(basis.room())).map(mended -> Breaks.of(mended, mended.chosen(List.of())));
+    }
+
+    private static boolean works(Optional<List<Limit.Broken>> broken) {
+        return broken.filter(List::isEmpty).isPresent();
+    }
+
+    /** The same without whatever it works without: a step may have been taken for what a later one mends as well. */
+    private Mend needful(Mend works) {
+        List<Mend> needed = new ArrayList<>(steps(works));
+        for (Mend step : steps(works)) {
+            List<Mend> rest = new ArrayList<>(needed);
+            rest.remove(step);
+            between.run();
+            if (!rest.isEmpty() && works(broken(together(rest)))) {
+                needed = rest;
+            }
+        }
+        return together(needed);
+    }
+
+    private static List<Mend> steps(Mend mend) {
+        return mend instanceof Mend.Together several ? several.steps() : List.of(mend);
+    }
+
+    private static Mend together(List<Mend> steps) {
+        return steps.size() == 1 ? steps.get(0) : new Mend.Together(steps);
     }
 
     private static boolean areWishes(List<Limit.Broken> broken) {
@@ -114,7 +141,7 @@ final class Mending {
 
     /** A step together with what may meet the wish that it leaves unmet. */
     private List<Mend> with(Mend step, Limit unmet) {
-        List<Mend> done = step instanceof Mend.Together several ? several.steps() : List.of(step);
+        List<Mend> done = steps(step);
         boolean isSilenced = done.stream().anyMatch(Mend.Silencer.class::isInstance);
         List<? extends Mend> more = unmet == Limit.NOISE && !isSilenced
                 ? silencers(step.in(basis.room()))

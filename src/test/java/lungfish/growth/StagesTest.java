@@ -205,6 +205,19 @@ final class StagesTest {
                 .contains(new Mend.Bleed(new Blower.BledTo(OptionalDouble.empty())));
     }
 
+    /** 12 V and 100 Ah at 0.22 a watt-hour (batteries.csv): 264. Shutting the bleed would cost nothing, and help nothing. */
+    @Test
+    void ofTwoMendsAtOnePriceThatOfFewerStepsIsTaken() {
+        Room emptied = withBlower(BASEMENT, "linear-piston-150-120v", new Blower.BledTo(OptionalDouble.empty()));
+
+        Repair repair = stages(emptied).all().get(0).standing().repair().orElseThrow();
+
+        assertThat(broken(emptied)).containsExactly(Limit.RUNTIME);
+        assertThat(repair.still()).isEmpty();
+        assertThat(repair.mend()).containsInstanceOf(Mend.MoreBattery.class);
+        assertThat(repair.mend().orElseThrow().price()).isEqualTo(12 * 100 * 0.22, offset(1e-9));
+    }
+
     @Test
     void aBlowerOnlyTooLoudGetsASilencer() {
         Plan plan = DemoPlans.plan("garage-killifish");
