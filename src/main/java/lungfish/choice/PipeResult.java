@@ -11,7 +11,8 @@ import lungfish.sizing.Limit;
  * @param basis what was solved
  * @param duty what the variant needs, and the study's blower with it
  * @param missed limits and wishes that this blower misses with this pipe
- * @param faults those of them that are the pipe's: with the widest pipe they would not be missed, or the air is too fast
+ * @param faults those of them that are the pipe's: with the widest pipe they would not be missed, or by less; or the air is
+ *     too fast
  * @param losses from the blower to the taps
  * @param metresPerS of the fastest air in it
  */

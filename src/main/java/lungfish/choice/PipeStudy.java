@@ -1,9 +1,10 @@
 package lungfish.choice;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
+import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -23,6 +24,9 @@ import lungfish.sizing.Limit;
  * @param results the room as drawn first, then layout by layout, the smallest pipe first
  */
 public record PipeStudy(Room room, List<PipeResult> results) {
+    /** What misses a limit by no more of the allowed than this beyond the widest pipe misses it as the widest does. */
+    private static final double NO_WORSE_SHARE = 0.01;
+
     public PipeStudy {
         results = List.copyOf(results);
     }
@@ -83,7 +87,7 @@ public record PipeStudy(Room room, List<PipeResult> results) {
                 basis.ifPresent(each -> solved.add(result(variant, each, chosen)));
             }
             progress.at(variants.size(), variants.size());
-            Set<Limit> unavoidable = unavoidable(solved);
+            Map<Limit, Double> unavoidable = unavoidable(solved);
             return new PipeStudy(
                     drawn.room(),
                     solved.stream().map(each -> judged(each, unavoidable)).toList());
@@ -102,21 +106,25 @@ public record PipeStudy(Room room, List<PipeResult> results) {
                     basis.speed().metresPerS());
         }
 
-        /** What the blower misses even with the widest pipe in the drawn layout: that is not the pipe's fault. */
-        private static Set<Limit> unavoidable(List<PipeResult> solved) {
+        /**
+         * By what share of the allowed the blower misses each limit even with the widest pipe in the drawn layout: that is
+         * not the pipe's fault.
+         */
+        private static Map<Limit, Double> unavoidable(List<PipeResult> solved) {
             PipeLayout layout = solved.get(0).variant().layout();
             PipeResult widest = solved.stream()
                     .filter(each -> each.variant().layout().equals(layout))
                     .reduce(solved.get(0), (one, other) -> boreM(other) > boreM(one) ? other : one);
-            Set<Limit> limits = EnumSet.noneOf(Limit.class);
-            widest.missed().forEach(each -> limits.add(each.limit()));
-            limits.remove(Limit.SPEED);
-            return limits;
+            Map<Limit, Double> shares = new EnumMap<>(Limit.class);
+            widest.missed().forEach(each -> shares.merge(each.limit(), each.share(), Math::max));
+            shares.remove(Limit.SPEED);
+            return shares;
         }
 
-        private static PipeResult judged(PipeResult result, Set<Limit> unavoidable) {
+        private static PipeResult judged(PipeResult result, Map<Limit, Double> unavoidable) {
             return result.blamed(result.missed().stream()
-                    .filter(each -> !unavoidable.contains(each.limit()))
+                    .filter(each -> each.share()
+                            > unavoidable.getOrDefault(each.limit(), Double.NEGATIVE_INFINITY) + NO_WORSE_SHARE)
                     .toList());
         }
     }

@@ -19,6 +19,7 @@ import java.util.stream.Stream;
 import lungfish.plan.DemoPlans;
 import lungfish.plan.Planner;
 import lungfish.plan.Progress;
+import lungfish.room.Blower;
 import lungfish.room.Gang;
 import lungfish.room.GangId;
 import lungfish.room.Outlet;
@@ -157,6 +158,38 @@ final class PipeStudyTest {
             assertThat(each.missed()).extracting(Limit.Broken::limit).contains(Limit.NOISE);
             assertThat(each.faults()).isEmpty();
         });
+    }
+
+    /**
+     * Of 3000 Pa wished to spare the widest pipe leaves 500: whatever leaves less than that by more than 1 % of 3000, 30 Pa,
+     * is to blame for it.
+     */
+    @Test
+    void aPipeIsBlamedForMakingWorseWhatTheWidestCannotMeet() {
+        double widestPa = open(far(), "linear-piston-200", new Blower.Unsaid())
+                .reduce((one, other) -> other)
+                .orElseThrow()
+                .neededPa();
+        List<PipeResult> bled = open(
+                        far(), "linear-piston-200", new Blower.BledTo(OptionalDouble.of(widestPa + 500)))
+                .toList();
+
+        assertThat(bled)
+                .allSatisfy(each -> assertThat(each.faults())
+                        .extracting(Limit.Broken::limit)
+                        .filteredOn(limit -> limit == Limit.SPARE)
+                        .hasSize(each.neededPa() > widestPa + 30 ? 1 : 0))
+                .anyMatch(each -> each.neededPa() > widestPa + 30)
+                .anyMatch(each -> each.neededPa() > widestPa && each.neededPa() < widestPa + 30);
+    }
+
+    /** Each size of an open main fed once, the narrowest first. */
+    private static Stream<PipeResult> open(Room room, String machine, Blower.Bleed bleed) {
+        Room named = room.withWishes(room.wishes().withIndexSparePa(OptionalDouble.of(3000)))
+                .withBlowers(room.blowers().stream()
+                        .map(blower -> blower.withMachine(Optional.of(machine)).withBleed(bleed))
+                        .toList());
+        return study(named).with(new PipeLayout(PipeLayout.Main.OPEN, 1)).stream();
     }
 
     @Test
