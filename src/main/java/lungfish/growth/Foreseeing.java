@@ -7,7 +7,7 @@ import lungfish.catalogue.BlowerClass;
 import lungfish.plan.Basis;
 import lungfish.sizing.Fleet;
 
-/** Looks for the class that, bought today, carries a room through all its stages. */
+/** Looks for the class that, bought today in place of as many machines as now, carries a room through all its stages. */
 final class Foreseeing {
     private Foreseeing() {}
 

@@ -40,14 +40,15 @@ public sealed interface Mend {
     }
 
     /**
-     * Every run of one size is laid anew in another.
+     * Every run of one size is laid anew in another. The taps move over.
      *
      * @param metres of pipe
+     * @param fittings what its elbows and tees cost, and what else is drawn in it
      */
-    record WiderPipe(String from, PipeSize to, double metres) implements Mend {
+    record WiderPipe(String from, PipeSize to, double metres, double fittings) implements Mend {
         @Override
         public double price() {
-            return metres * to.pricePerM();
+            return metres * to.pricePerM() + fittings;
         }
 
         @Override

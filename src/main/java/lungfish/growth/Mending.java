@@ -56,8 +56,8 @@ final class Mending {
 
     /** The cheapest that works; where none does, the cheapest that leaves no more than a wish unmet. */
     Repair cheapest() {
-        Queue<Mend> waiting = new PriorityQueue<>(
-                Comparator.comparingDouble(Mend::price).thenComparingInt(step -> steps(step).size()));
+        Queue<Mend> waiting = new PriorityQueue<>(Comparator.comparingDouble(Mend::price)
+                .thenComparingInt(step -> steps(step).size()));
         waiting.addAll(first());
         Repair second = new Repair(Optional.empty(), Optional.empty(), 0);
         int tried = 0;
@@ -179,7 +179,7 @@ final class Mending {
     }
 
     /** The size of which most is laid, in the next sizes of its standard. */
-    private List<Mend> widerPipe() {
+    List<Mend> widerPipe() {
         Map<String, Double> lengths = PipeCount.of(basis.room()).lengthM();
         Optional<PipeSize> main = lengths.entrySet().stream()
                 .max(Map.Entry.comparingByValue())
@@ -189,7 +189,17 @@ final class Mending {
                         .filter(wider -> wider.standard().equals(size.standard()) && wider.boreM() > size.boreM())
                         .sorted(Comparator.comparingDouble(PipeSize::boreM))
                         .limit(SIZES)
-                        .<Mend>map(wider -> new Mend.WiderPipe(size.id(), wider, lengths.getOrDefault(size.id(), 0.0))))
+                        .<Mend>map(wider -> new Mend.WiderPipe(
+                                size.id(), wider, lengths.getOrDefault(size.id(), 0.0), fittings(size))))
                 .toList();
+    }
+
+    /** What is bought anew with the runs of a size: the fittings that the room would not have without them. */
+    private double fittings(PipeSize size) {
+        Room room = basis.room();
+        Room rest = room.withRuns(room.runs().stream()
+                .filter(run -> !run.size().equals(size.id()))
+                .toList());
+        return planner.pipePrice(room).fittings() - planner.pipePrice(rest).fittings();
     }
 }

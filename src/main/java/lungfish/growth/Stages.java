@@ -11,7 +11,7 @@ import lungfish.sizing.Fleet;
  * @param blower that of now
  * @param recommended whether the plan chose it
  * @param all the stages, now first; a room that has no outlets yet begins with its first step
- * @param foresight the cheapest class that, bought today, carries all of them; absent where none does
+ * @param foresight the cheapest class that, bought today, carries all of them with as many machines; absent where none does
  */
 public record Stages(Fleet blower, boolean recommended, List<Stage> all, Optional<Foresight> foresight) {
     public Stages {

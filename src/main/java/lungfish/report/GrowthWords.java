@@ -137,7 +137,7 @@ public final class GrowthWords {
             return bleed.to() instanceof Blower.Unbled ? "shut the bleed" : "bleed it down to what the room needs";
         }
         if (mend instanceof Mend.WiderPipe pipe) {
-            return "lay " + show(pipe.metres(), Dimension.LENGTH) + " of pipe anew in "
+            return "lay " + show(pipe.metres(), Dimension.LENGTH) + " of pipe anew with its fittings in "
                     + pipe.to().name();
         }
         if (mend instanceof Mend.Exchange exchange) {
@@ -170,7 +170,7 @@ public final class GrowthWords {
         }
         return Optional.of(stages.foresight()
                 .map(this::foresight)
-                .orElse("No class of blower alone would carry every step within all wishes."));
+                .orElse("No class of blower, with as many machines as now, would carry every step within all wishes."));
     }
 
     private String foresight(Stages.Foresight foresight) {

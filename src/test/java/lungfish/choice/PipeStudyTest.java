@@ -170,8 +170,7 @@ final class PipeStudyTest {
                 .reduce((one, other) -> other)
                 .orElseThrow()
                 .neededPa();
-        List<PipeResult> bled = open(
-                        far(), "linear-piston-200", new Blower.BledTo(OptionalDouble.of(widestPa + 500)))
+        List<PipeResult> bled = open(far(), "linear-piston-200", new Blower.BledTo(OptionalDouble.of(widestPa + 500)))
                 .toList();
 
         assertThat(bled)

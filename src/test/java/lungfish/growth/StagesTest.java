@@ -21,7 +21,6 @@ import lungfish.room.RackId;
 import lungfish.room.Room;
 import lungfish.room.Rooms;
 import lungfish.room.Step;
-import lungfish.room.Wishes;
 import lungfish.sizing.Limit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -38,12 +37,12 @@ final class StagesTest {
     private static final Room BASEMENT = DemoPlans.room("basement-rainbows");
     private static final Room HALL = DemoPlans.room("club-hall");
 
-    private static Stages stages(Room room) {
+    static Stages stages(Room room) {
         return Staging.of(PLANNER, room, Progress.UNHEARD).orElseThrow();
     }
 
     /** From the whole plan: what its candidate breaks, but for the reserve, and the battery. */
-    private static List<Limit> broken(Room room) {
+    static List<Limit> broken(Room room) {
         Plan plan = PLANNER.plan(room);
         double holds = plan.backup().orElseThrow().runtimeS().orElse(Double.MAX_VALUE);
         Stream<Limit> battery = Stream.of(Limit.RUNTIME)
@@ -54,7 +53,7 @@ final class StagesTest {
                 .toList();
     }
 
-    private static Room withBlower(Room room, String machine, Blower.Bleed bleed) {
+    static Room withBlower(Room room, String machine, Blower.Bleed bleed) {
         return room.withBlowers(room.blowers().stream()
                 .map(blower -> blower.role() == Blower.Role.PLANNED
                         ? blower.withMachine(Optional.of(machine)).withBleed(bleed)
@@ -150,17 +149,6 @@ final class StagesTest {
                 .isEqualTo(5);
     }
 
-    /** The side-channel blower that a member gave costs nothing, and would do where nothing is wished: but there is one. */
-    @Test
-    void aMachineAtHandIsNotExchangedForFourOthers() {
-        Stages unwished = stages(HALL.withWishes(Wishes.NONE));
-        Stage first = unwished.firstToBreak().orElseThrow();
-
-        assertThat(broken(Growing.exchanged(first.room(), HALL.ownClasses().blowers().get(0)))).isEmpty();
-        assertThat(first.standing().repair().flatMap(Repair::mend).orElseThrow().price()).isPositive();
-        assertThat(unwished.foresight().orElseThrow().price()).isPositive();
-    }
-
     @Test
     void whatWasBoughtInTimeCarriesEveryStage() {
         Stages stages = stages(HALL);
@@ -182,53 +170,6 @@ final class StagesTest {
 
         assertThat(foresight.price()).isEqualTo(4 * (370 + 600) / 2.0);
         assertThat(foresight.more()).isEqualTo(4 * (370 + 600) / 2.0 - 4 * 560);
-    }
-
-    @Test
-    void aBlowerHeldTooHighIsMendedByABleedForNothing() {
-        Room held = withBlower(DemoPlans.room("garage-killifish"), "linear-piston-80", new Blower.Unbled());
-        Stage now = stages(held).firstToBreak().orElseThrow();
-
-        assertThat(now.standing().breaks()).map(Limit.Broken::limit).contains(Limit.RATING);
-        assertThat(now.standing().repair().flatMap(Repair::mend))
-                .contains(new Mend.Bleed(new Blower.BledTo(OptionalDouble.empty())));
-    }
-
-    /** blowers.csv: the class may be held at 21 kPa at most. Shutting the bleed would hold it higher still. */
-    @Test
-    void aBlowerBledToTooHighAPressureIsBledToWhatIsNeeded() {
-        Room high = withBlower(
-                DemoPlans.room("garage-killifish"), "linear-piston-80", new Blower.BledTo(OptionalDouble.of(22_000)));
-
-        assertThat(broken(high)).contains(Limit.RATING);
-        assertThat(stages(high).firstToBreak().orElseThrow().standing().repair().flatMap(Repair::mend))
-                .contains(new Mend.Bleed(new Blower.BledTo(OptionalDouble.empty())));
-    }
-
-    /** 12 V and 100 Ah at 0.22 a watt-hour (batteries.csv): 264. Shutting the bleed would cost nothing, and help nothing. */
-    @Test
-    void ofTwoMendsAtOnePriceThatOfFewerStepsIsTaken() {
-        Room emptied = withBlower(BASEMENT, "linear-piston-150-120v", new Blower.BledTo(OptionalDouble.empty()));
-
-        Repair repair = stages(emptied).all().get(0).standing().repair().orElseThrow();
-
-        assertThat(broken(emptied)).containsExactly(Limit.RUNTIME);
-        assertThat(repair.still()).isEmpty();
-        assertThat(repair.mend()).containsInstanceOf(Mend.MoreBattery.class);
-        assertThat(repair.mend().orElseThrow().price()).isEqualTo(12 * 100 * 0.22, offset(1e-9));
-    }
-
-    @Test
-    void aBlowerOnlyTooLoudGetsASilencer() {
-        Plan plan = DemoPlans.plan("garage-killifish");
-        double dba = plan.planned().dba().orElseThrow();
-        Room loud = plan.room().withWishes(plan.room().wishes().withLoudestDba(OptionalDouble.of(dba - 0.5)));
-        Room settled = withBlower(loud, "linear-diaphragm-40", new Blower.BledTo(OptionalDouble.empty()));
-
-        Repair repair = stages(settled).all().get(0).standing().repair().orElseThrow();
-
-        assertThat(repair.mend()).containsInstanceOf(Mend.Silencer.class);
-        assertThat(broken(repair.mend().orElseThrow().in(settled))).isEmpty();
     }
 
     @Test
