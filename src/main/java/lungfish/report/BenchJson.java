@@ -30,12 +30,11 @@ final class BenchJson {
     }
 
     private void write(JsonWriter out) {
-        Names names = new Names(plan.room());
         List<Wishes.Wish> order = Wishes.Wish.whole(plan.room().wishes().order());
         List<BenchRow> rows = bench.map(BlowerBench::rows).orElse(List.of());
         out.text("format", "lungfish-blowers").whole("version", 1);
         out.text("room", plan.room().name());
-        new ReasonsJson(names, new Sentences(quantities, names)).problems(out, plan.findings());
+        ReasonsJson.of(plan, quantities).problems(out, plan.findings());
         Keys.object(out, "needs", bench, BenchJson::needs);
         out.texts("order", order.stream().map(At::wordOf).toList());
         Keys.text(out, "currency", plan.room().supply().currency());

@@ -1,5 +1,6 @@
 package lungfish.report;
 
+import java.util.List;
 import java.util.Optional;
 import lungfish.catalogue.PipeSize;
 import lungfish.choice.Build;
@@ -11,24 +12,28 @@ import lungfish.choice.PipeVariant;
 import lungfish.choice.WishPrice;
 import lungfish.json.JsonWriter;
 import lungfish.plan.PipePrice;
+import lungfish.plan.Plan;
+import lungfish.quantity.Quantities;
 
 /** Pipe sizes and layouts, and the cheapest build, as JSON: docs/schemas/pipes.schema.json says what it holds. */
 public final class PipesJson {
     private PipesJson() {}
 
-    /** Of a room whose pipe cannot be compared. */
-    public static String none(String room) {
+    /** Of a room whose pipe cannot be compared; the sentences are in the units of the reader. */
+    public static String none(Plan plan, Quantities quantities) {
         return JsonWriter.text(out -> {
-            beginning(out, room);
+            beginning(out, plan, quantities);
             out.nothing("blower_class").nothing("pipe_matters");
-            out.nothing("variants").nothing("smallest_good_enough").nothing("cheapest");
+            out.objects("variants", List.of(), (inner, none) -> {});
+            out.objects("smallest_good_enough", List.of(), (inner, none) -> {});
+            out.nothing("cheapest");
         });
     }
 
-    /** The text. */
-    public static String text(PipeStudy study, CheapestBuild cheapest) {
+    /** The text; the sentences are in the units of the reader. */
+    public static String text(Plan plan, Quantities quantities, PipeStudy study, CheapestBuild cheapest) {
         return JsonWriter.text(out -> {
-            beginning(out, study.room().name());
+            beginning(out, plan, quantities);
             out.text("blower_class", study.asDrawn().duty().candidate().kind().id());
             out.truth("pipe_matters", study.pipeMatters());
             out.objects("variants", study.results(), PipesJson::result);
@@ -40,8 +45,10 @@ public final class PipesJson {
         });
     }
 
-    private static void beginning(JsonWriter out, String room) {
-        out.text("format", "lungfish-pipes").whole("version", 1).text("room", room);
+    private static void beginning(JsonWriter out, Plan plan, Quantities quantities) {
+        out.text("format", "lungfish-pipes").whole("version", 1);
+        out.text("room", plan.room().name());
+        ReasonsJson.of(plan, quantities).problems(out, plan.findings());
     }
 
     private static void layout(JsonWriter out, PipeLayout layout) {

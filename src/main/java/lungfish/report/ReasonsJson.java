@@ -2,6 +2,8 @@ package lungfish.report;
 
 import java.util.List;
 import lungfish.json.JsonWriter;
+import lungfish.plan.Plan;
+import lungfish.quantity.Quantities;
 import lungfish.reason.Amount;
 import lungfish.reason.Assumption;
 import lungfish.reason.Finding;
@@ -18,6 +20,12 @@ final class ReasonsJson {
     ReasonsJson(Names names, Sentences sentences) {
         this.names = names;
         this.sentences = sentences;
+    }
+
+    /** In the words of a plan's own room. */
+    static ReasonsJson of(Plan plan, Quantities quantities) {
+        Names names = new Names(plan.room());
+        return new ReasonsJson(names, new Sentences(quantities, names));
     }
 
     /** What fails a plan, as every failure is told; nothing where it works. */

@@ -2,6 +2,8 @@ package lungfish.report;
 
 import java.util.List;
 import lungfish.json.JsonWriter;
+import lungfish.plan.Plan;
+import lungfish.quantity.Quantities;
 import lungfish.room.Spread;
 import lungfish.sure.Band;
 import lungfish.sure.Odds;
@@ -15,12 +17,12 @@ public final class SureJson {
     /**
      * The whole answer.
      *
-     * @param room its name
+     * @param quantities the units of the sentences in it
      * @param seed that gives it again
      */
-    public static String text(String room, long seed, Sureness sure) {
+    public static String text(Plan plan, Quantities quantities, long seed, Sureness sure) {
         return JsonWriter.text(out -> {
-            head(out, room, seed);
+            head(out, plan, quantities, seed);
             out.whole("samples", sure.samples());
             out.text("blower", sure.chosen().fleet().name())
                     .text("class", sure.chosen().kind().id());
@@ -32,9 +34,9 @@ public final class SureJson {
     }
 
     /** Of a room that cannot be solved. */
-    public static String unsolved(String room, long seed) {
+    public static String unsolved(Plan plan, Quantities quantities, long seed) {
         return JsonWriter.text(out -> {
-            head(out, room, seed);
+            head(out, plan, quantities, seed);
             out.whole("samples", 0).nothing("blower").nothing("class").nothing("bands");
             for (String key : List.of("stages", "candidates", "weights")) {
                 out.objects(key, List.of(), (inner, none) -> {});
@@ -42,11 +44,11 @@ public final class SureJson {
         });
     }
 
-    private static void head(JsonWriter out, String room, long seed) {
-        out.text("format", "lungfish-sure")
-                .whole("version", 1)
-                .text("room", room)
-                .whole("seed", seed);
+    private static void head(JsonWriter out, Plan plan, Quantities quantities, long seed) {
+        out.text("format", "lungfish-sure").whole("version", 1);
+        out.text("room", plan.room().name());
+        ReasonsJson.of(plan, quantities).problems(out, plan.findings());
+        out.whole("seed", seed);
     }
 
     private static void bands(JsonWriter out, Sureness.Bands bands) {

@@ -21,19 +21,16 @@ final class PipesCommand extends RoomCommand {
     Outcome answer(Plan plan, Quantities quantities) {
         Planner planner = new Planner(CatalogueFiles.load());
         Optional<PipesAnswer> found = PipesAnswer.of(plan.room(), planner, Progress.UNHEARD);
-        return told(
-                plan,
-                found.map(each -> text(each, quantities))
-                        .orElseGet(() -> none(plan.room().name())));
+        return told(plan, found.map(each -> text(plan, quantities, each)).orElseGet(() -> none(plan, quantities)));
     }
 
-    private String text(PipesAnswer found, Quantities quantities) {
+    private String text(Plan plan, Quantities quantities, PipesAnswer found) {
         return isJson()
-                ? PipesJson.text(found.study(), found.cheapest())
+                ? PipesJson.text(plan, quantities, found.study(), found.cheapest())
                 : new PipesReport(quantities).text(found.study(), found.cheapest());
     }
 
-    private String none(String room) {
-        return isJson() ? PipesJson.none(room) : PipesReport.none();
+    private String none(Plan plan, Quantities quantities) {
+        return isJson() ? PipesJson.none(plan, quantities) : PipesReport.none();
     }
 }

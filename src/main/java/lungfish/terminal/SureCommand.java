@@ -36,18 +36,17 @@ final class SureCommand extends RoomCommand {
         }
         Planner planner = new Planner(CatalogueFiles.load());
         Optional<Sureness> sure = Sampling.of(planner, plan.room(), samples, seed, Progress.UNHEARD);
-        return told(plan, sure.map(found -> text(plan, quantities, found)).orElse(unsolved(plan)));
+        return told(plan, sure.map(found -> text(plan, quantities, found)).orElseGet(() -> unsolved(plan, quantities)));
     }
 
-    private String unsolved(Plan plan) {
-        return isJson() ? SureJson.unsolved(plan.room().name(), seed) : SureReport.UNSOLVED;
+    private String unsolved(Plan plan, Quantities quantities) {
+        return isJson() ? SureJson.unsolved(plan, quantities, seed) : SureReport.UNSOLVED;
     }
 
     private String text(Plan plan, Quantities quantities, Sureness sure) {
-        String room = plan.room().name();
-        SureReport report = new SureReport(room, quantities);
+        SureReport report = new SureReport(plan.room().name(), quantities);
         return isJson()
-                ? SureJson.text(room, seed, sure)
+                ? SureJson.text(plan, quantities, seed, sure)
                 : (plan.keepPumps() ? report.besidePumps() : report).text(sure);
     }
 }

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import lungfish.catalogue.Catalogue;
 import lungfish.catalogue.CatalogueFiles;
+import lungfish.plan.Plan;
 import lungfish.plan.Planner;
 import lungfish.plan.Progress;
 import lungfish.quantity.DisplayUnits;
@@ -81,11 +82,13 @@ final class SurenessOfRandomRoomsTest {
     @Property(tries = 40)
     void everyAnswerCanBeTold(@ForAll("rooms") Room room, @ForAll DisplayUnits units) throws IOException {
         Optional<Sureness> sure = sureness(room);
-        String json = sure.map(found -> SureJson.text(room.name(), 1, found))
-                .orElseGet(() -> SureJson.unsolved(room.name(), 1));
+        Quantities quantities = new Quantities(units, "$");
+        Plan plan = PLANNER.plan(room);
+        String json = sure.map(found -> SureJson.text(plan, quantities, 1, found))
+                .orElseGet(() -> SureJson.unsolved(plan, quantities, 1));
 
         assertThat(SCHEMA.validate(new ObjectMapper().readTree(json))).isEmpty();
-        sure.ifPresent(found -> assertThat(new SureReport(room.name(), new Quantities(units, "$")).text(found))
+        sure.ifPresent(found -> assertThat(new SureReport(room.name(), quantities).text(found))
                 .doesNotContain("NaN", "Infinity"));
     }
 }

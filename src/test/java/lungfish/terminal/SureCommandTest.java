@@ -81,6 +81,7 @@ final class SureCommandTest {
 
         assertThat(schema().validate(json)).isEmpty();
         assertThat(json.get("bands").isNull()).isTrue();
+        assertThat(json.get("problems")).isNotEmpty();
         assertThat(sure(room.toString()).out()).contains("cannot be solved");
     }
 
