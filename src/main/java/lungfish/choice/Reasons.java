@@ -87,17 +87,10 @@ final class Reasons {
         return switch (wish) {
             case RESERVE -> candidate.reserveShare();
             case SMALLEST -> candidate.kind().ratedM3PerS();
-            case CHEAPEST -> price(candidate);
+            case CHEAPEST -> candidate.fleet().price();
             case QUIETEST -> candidate.dba().orElse(Double.NaN);
             case CHEAPEST_TO_RUN -> perYear.applyAsDouble(candidate);
             case LONGEST_LIVED -> candidate.kind().lifeS();
         };
-    }
-
-    private static double price(Candidate candidate) {
-        return candidate.fleet().placed().stream()
-                .mapToDouble(
-                        each -> each.machine().count() * each.machine().kind().price())
-                .sum();
     }
 }

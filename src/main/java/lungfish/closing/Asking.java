@@ -110,13 +110,8 @@ final class Asking {
         Machine machine = fleet.placed().get(place).machine();
         return new Held(
                 machine.name(),
-                inside(machine, place, shutting.before()),
-                inside(machine, place, shutting.after()),
+                fleet.insidePa(place, shutting.before()),
+                fleet.insidePa(place, shutting.after()),
                 machine.kind().continuousPa());
-    }
-
-    private static double inside(Machine machine, int place, AsSet set) {
-        return machine.machinePa(
-                set.source(place).gaugePa(), Math.max(0, set.source(place).freeM3PerS()));
     }
 }

@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import lungfish.room.Outlet;
 import lungfish.room.OutletId;
 import lungfish.room.Room;
 import lungfish.room.Seat;
@@ -22,7 +21,8 @@ public final class Named {
      * @return empty where no part of the room in place is called so, or none of its outlets is
      */
     public static Optional<Set<OutletId>> outlets(Room room, String word) {
-        Set<OutletId> meant = those(room, seat -> word.equals(SOMETIMES) ? isSometimes(seat) : isCalled(seat, word));
+        Set<OutletId> meant =
+                those(room, seat -> word.equals(SOMETIMES) ? seat.outlet().isSometimes() : isCalled(seat, word));
         return meant.isEmpty() ? Optional.empty() : Optional.of(meant);
     }
 
@@ -32,10 +32,6 @@ public final class Named {
                 .filter(wanted)
                 .map(seat -> seat.outlet().id())
                 .collect(Collectors.toSet());
-    }
-
-    private static boolean isSometimes(Seat seat) {
-        return seat.outlet().use() == Outlet.Use.SOMETIMES;
     }
 
     private static boolean isCalled(Seat seat, String word) {

@@ -10,7 +10,6 @@ import lungfish.desk.Desk;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
 import lungfish.plan.Plan;
-import lungfish.report.FleetName;
 import lungfish.room.Room;
 import net.miginfocom.swing.MigLayout;
 
@@ -117,7 +116,7 @@ final class Header extends JPanel {
 
     private static Optional<String> blower(Plan plan) {
         return plan.duty().map(duty -> {
-            String name = FleetName.of(duty.candidate().fleet());
+            String name = duty.candidate().fleet().name();
             if (plan.keepPumps()) {
                 return "no blower yet: the small pumps do";
             }

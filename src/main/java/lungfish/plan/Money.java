@@ -56,11 +56,7 @@ final class Money {
 
     /** What the machines of a fleet cost to buy, with filters and silencers. */
     static double price(Fleet fleet) {
-        return accessories(fleet)
-                + fleet.placed().stream()
-                        .map(Fleet.Placed::machine)
-                        .mapToDouble(machine -> machine.count() * machine.kind().price())
-                        .sum();
+        return accessories(fleet) + fleet.price();
     }
 
     private static List<Running> machines(Fleet fleet, double gaugePa) {

@@ -15,7 +15,6 @@ import lungfish.quantity.Dimension;
 import lungfish.reason.Amount;
 import lungfish.reason.Code;
 import lungfish.reason.Finding;
-import lungfish.room.Outlet;
 import lungfish.sizing.Candidate;
 import lungfish.sizing.Limit;
 import lungfish.sizing.Trial;
@@ -66,7 +65,7 @@ final class SurplusFindings {
     private boolean couldBeTooHigh(boolean sometimesShut) {
         List<Need> needs = air.piped().needs();
         double shut = IntStream.range(0, needs.size())
-                .filter(i -> sometimesShut && isSometimes(needs.get(i)))
+                .filter(i -> sometimesShut && needs.get(i).seat().outlet().isSometimes())
                 .mapToDouble(i -> air.filed().drop(i).freeM3PerS())
                 .sum();
         double stays = air.filed().totalFreeM3PerS() - shut;
@@ -81,7 +80,7 @@ final class SurplusFindings {
         List<Need> needs = air.piped().needs();
         List<Drop> drops = air.piped().network().drops();
         double[] valveK = IntStream.range(0, drops.size())
-                .mapToDouble(i -> sometimesShut && isSometimes(needs.get(i))
+                .mapToDouble(i -> sometimesShut && needs.get(i).seat().outlet().isSometimes()
                         ? Drop.SHUT_K
                         : drops.get(i).valveK())
                 .toArray();
@@ -91,10 +90,6 @@ final class SurplusFindings {
                 .match(Optional::of, tuned -> Optional.empty(), refused -> Optional.empty());
     }
 
-    private static boolean isSometimes(Need need) {
-        return need.seat().outlet().use() == Outlet.Use.SOMETIMES;
-    }
-
     private Optional<Finding> tooHigh(String when, AsSet set) {
         int at = hardest(set);
         Machine machine = machine(at);
@@ -102,7 +97,7 @@ final class SurplusFindings {
                 ? Optional.of(Finding.of(
                                 Code.HELD_TOO_HIGH,
                                 machine.part(),
-                                new Amount("found", insidePa(at, set), Dimension.PRESSURE),
+                                new Amount("found", air.fleet().insidePa(at, set), Dimension.PRESSURE),
                                 new Amount("allowed", machine.kind().continuousPa(), Dimension.PRESSURE))
                         .with("blower", machine.name())
                         .with("when", when))
@@ -121,14 +116,7 @@ final class SurplusFindings {
     }
 
     private double share(int place, AsSet set) {
-        return insidePa(place, set) / machine(place).kind().continuousPa();
-    }
-
-    private double insidePa(int place, AsSet set) {
-        return machine(place)
-                .machinePa(
-                        set.source(place).gaugePa(),
-                        Math.max(0, set.source(place).freeM3PerS()));
+        return air.fleet().insidePa(place, set) / machine(place).kind().continuousPa();
     }
 
     private void farTooBig() {

@@ -62,7 +62,7 @@ public final class BuildWords {
     }
 
     private static String blower(Build build) {
-        String name = FleetName.of(build.candidate().fleet());
+        String name = build.candidate().fleet().name();
         return FIRST_LETTER.matcher(name).replaceAll(letter -> letter.group().toLowerCase(Locale.ROOT));
     }
 

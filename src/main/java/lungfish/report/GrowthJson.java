@@ -43,7 +43,7 @@ public final class GrowthJson {
     }
 
     private static void blower(JsonWriter out, Stages stages) {
-        out.text("name", FleetName.of(stages.blower()))
+        out.text("name", stages.blower().name())
                 .text("class", stages.blower().kind().id())
                 .whole("machines", stages.blower().machines())
                 .truth("recommended", stages.recommended());

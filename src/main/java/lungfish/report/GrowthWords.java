@@ -109,7 +109,7 @@ public final class GrowthWords {
 
     /** Which blower the stages rest on. */
     public static String blower(Stages stages) {
-        String name = FleetName.of(stages.blower());
+        String name = stages.blower().name();
         return stages.recommended()
                 ? "On the blower that would be chosen now, " + name + "."
                 : "On the blower that the room names, " + name + ".";

@@ -45,7 +45,7 @@ final class Panels {
                         + pressure(duty.needed().pressurePa()));
         BesideWords.notYet(plan).ifPresent(this::under);
         if (candidate.reserveShare() < 0) {
-            under(chosen(duty) + FleetName.of(candidate.fleet()) + ": too small. Tired, it gives "
+            under(chosen(duty) + candidate.fleet().name() + ": too small. Tired, it gives "
                     + flow((1 + candidate.reserveShare()) * duty.needed().freeM3PerS()) + " at that pressure.");
         } else {
             running(duty);
@@ -56,7 +56,7 @@ final class Panels {
     private void running(Duty duty) {
         Candidate candidate = duty.candidate();
         Running tired = candidate.tired();
-        under(chosen(duty) + FleetName.of(candidate.fleet()) + ", running at "
+        under(chosen(duty) + candidate.fleet().name() + ", running at "
                 + pressure(tired.gaugePa()) + " and giving " + flow(tired.freeM3PerS()) + bled(tired) + "; drawing "
                 + show(tired.watts(), Dimension.POWER) + "; good for "
                 + pressure(candidate.fleet().continuousPa())

@@ -63,7 +63,7 @@ public final class PlanText {
         String needs = outlets(plan.outlets().size())
                 + quantities.show(duty.needed().freeM3PerS(), Dimension.AIR_FLOW) + " at "
                 + quantities.show(duty.needed().pressurePa(), Dimension.PRESSURE);
-        String blower = FleetName.of(duty.candidate().fleet());
+        String blower = duty.candidate().fleet().name();
         if (plan.isBlocked()) {
             return needs + "; as it stands the plan does not work: see what must be mended first.";
         }

@@ -24,6 +24,11 @@ public record Outlet(
     /** What {@link #checkValve} says when there is none. */
     public static final String NO_CHECK_VALVE = "none";
 
+    /** Whether it runs only now and then: a hatchery that is off most of the year. */
+    public boolean isSometimes() {
+        return use == Use.SOMETIMES;
+    }
+
     /**
      * The air it should have. At most one of target and turnover is given.
      *

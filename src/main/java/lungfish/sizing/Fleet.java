@@ -2,15 +2,19 @@ package lungfish.sizing;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lungfish.air.FreeAir;
 import lungfish.blower.Discharge;
 import lungfish.blower.Machine;
 import lungfish.blower.Wear;
 import lungfish.catalogue.BlowerClass;
+import lungfish.network.AsSet;
 import lungfish.network.Curve;
 import lungfish.network.Source;
 import lungfish.room.Blower;
@@ -141,19 +145,30 @@ public final class Fleet {
 
     /** The class of the first open place: that of all of them, where the plan chooses; else of the first machine. */
     public BlowerClass kind() {
-        return leading().kind();
-    }
-
-    public String name() {
-        return leading().name();
-    }
-
-    private Machine leading() {
         return placed.stream()
                 .filter(each -> !each.named())
                 .findFirst()
                 .orElse(placed.get(0))
-                .machine();
+                .machine()
+                .kind();
+    }
+
+    /** All its machines by class, and how many of each: "4 × Rotary vane blower, 60 m³/h", several with "and" between. */
+    public String name() {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        placed.forEach(
+                each -> counts.merge(each.machine().name(), each.machine().count(), Integer::sum));
+        return counts.entrySet().stream()
+                .map(each -> (each.getValue() > 1 ? each.getValue() + " × " : "") + each.getKey())
+                .collect(Collectors.joining(" and "));
+    }
+
+    /** What the machines cost to buy, without what is fitted to them. */
+    public double price() {
+        return placed.stream()
+                .map(Placed::machine)
+                .mapToDouble(machine -> machine.count() * machine.kind().price())
+                .sum();
     }
 
     /** Free air of all machines at a common gauge pressure, m³/s. */
@@ -208,6 +223,15 @@ public final class Fleet {
                         placed.get(i).machine().kind().continuousPa()))
                 .filter(held -> held.foundSi() > held.allowedSi())
                 .max(Comparator.comparingDouble(Limit.Broken::share));
+    }
+
+    /** The pressure inside the machines at one place, once the network is solved: filter and silencer add to it, Pa. */
+    public double insidePa(int place, AsSet set) {
+        return placed.get(place)
+                .machine()
+                .machinePa(
+                        set.source(place).gaugePa(),
+                        Math.max(0, set.source(place).freeM3PerS()));
     }
 
     /** How hot the air leaves the hottest of the machines; one that gives hardly any warms no pipe and is left out. */

@@ -55,6 +55,25 @@ final class FleetTest {
     }
 
     @Test
+    void itsNameTellsEveryMachineAndHowManyOfEach() {
+        Fleet one = fleet(new Fleet.Placed(plain("piston"), "a"));
+        Fleet five = fleet(
+                new Fleet.Placed(plain("piston").withCount(3), "a"),
+                new Fleet.Placed(plain("vane"), "b"),
+                new Fleet.Placed(plain("piston"), "c"));
+
+        assertThat(one.name()).isEqualTo("piston");
+        assertThat(five.name()).isEqualTo("4 × piston and vane");
+    }
+
+    @Test
+    void itsPriceCountsEveryMachine() {
+        Fleet three = fleet(new Fleet.Placed(plain("a").withCount(2), "a"), new Fleet.Placed(plain("b"), "b"));
+
+        assertThat(three.price()).isEqualTo(3 * PISTON.price());
+    }
+
+    @Test
     void whatTheSilencerTakesCountsAgainstTheRating() {
         // at 14 900 Pa a new machine gives 100 × (1 − 0.745) = 25.5 L/min or a little less: 255 Pa of a silencer that
         // takes 255 Pa there lifts the machine to 15 155 Pa or a little less, above its 15 000
