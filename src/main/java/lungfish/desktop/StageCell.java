@@ -8,7 +8,6 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
@@ -24,6 +23,7 @@ import lungfish.drawing.Type;
 import lungfish.growth.RackFit;
 import lungfish.growth.Stage;
 import lungfish.report.GrowthWords;
+import lungfish.report.Sentences;
 import lungfish.room.RackId;
 import net.miginfocom.swing.MigLayout;
 
@@ -77,10 +77,12 @@ final class StageCell extends JPanel implements ListCellRenderer<Stage> {
     private List<String> fill(Stage stage) {
         GrowthWords words = new GrowthWords(view.quantities(), view.names());
         List<String> spoken = new ArrayList<>();
-        spoken.add(
-                add(GrowthWords.when(stage.when()) + " · " + stage.outlets() + " outlets", Type::label, Palette::ink));
         spoken.add(add(
-                capital(GrowthWords.state(stage)) + ": " + words.verdict(stage) + ".",
+                GrowthWords.when(stage.when()) + " · " + Sentences.counted(stage.outlets(), "outlet"),
+                Type::label,
+                Palette::ink));
+        spoken.add(add(
+                Sentences.capital(GrowthWords.state(stage)) + ": " + words.verdict(stage) + ".",
                 Type::body,
                 stage.state() == Stage.State.BREAKS ? Palette::accent : Palette::ink));
         for (RackId rack : stage.when().added()) {
@@ -100,12 +102,8 @@ final class StageCell extends JPanel implements ListCellRenderer<Stage> {
     private String rack(RackId rack, GrowthWords words) {
         String name = view.names().of(rack.part());
         return fits.apply(rack)
-                .map(fit -> name + ", " + fit.outlets() + " outlets: " + words.rack(fit) + ".")
+                .map(fit -> name + ", " + Sentences.counted(fit.outlets(), "outlet") + ": " + words.rack(fit) + ".")
                 .orElse(name);
-    }
-
-    private static String capital(String text) {
-        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
     private String add(String text, Function<Type, Font> type, Function<Palette, Color> ink) {

@@ -17,7 +17,6 @@ import lungfish.quantity.Dimension;
 import lungfish.report.GrowthWords;
 import lungfish.report.Sentences;
 import lungfish.report.SureWords;
-import lungfish.sure.Band;
 import lungfish.sure.Odds;
 import lungfish.sure.Sureness;
 import lungfish.sure.Weight;
@@ -26,9 +25,6 @@ import lungfish.sure.Weight;
 final class SureAnswer {
     /** Other blowers that are listed. */
     private static final int OTHERS = 8;
-
-    /** With a worse chance than this a blower is no choice. */
-    private static final double FAIR = 0.05;
 
     private static final double WORTH_A_LINE = 0.005;
     private static final float SOFT = 0.4f;
@@ -83,13 +79,8 @@ final class SureAnswer {
 
     private void bands(Sureness.Bands bands) {
         title("Where its figures lie");
-        List<BandsPicture.Row> rows = List.of(
-                row("More outlets that fit", bands.headroom(), Dimension.COUNT),
-                row("Air in reserve", bands.reserve(), Dimension.SHARE),
-                row("Pressure needed", bands.needed(), Dimension.PRESSURE),
-                row("Runs at", bands.running(), Dimension.PRESSURE),
-                row("Gives", bands.gives(), Dimension.AIR_FLOW),
-                row("Draws", bands.draws(), Dimension.POWER));
+        List<BandsPicture.Row> rows =
+                SureWords.figures(bands).stream().map(this::row).toList();
         String says = rows.stream().map(BandsPicture.Row::says).collect(Collectors.joining(". "));
         picture(
                 says,
@@ -97,20 +88,20 @@ final class SureAnswer {
                 (area, look, g) -> BandsPicture.paint(rows, area, look, g));
     }
 
-    private BandsPicture.Row row(String name, Band band, Dimension dimension) {
+    private BandsPicture.Row row(SureWords.Figure figure) {
         return new BandsPicture.Row(
-                name,
-                band,
-                words.band(band, dimension),
-                words.show(band.plannedSi(), dimension),
-                words.show(band.medianSi(), dimension));
+                figure.name(),
+                figure.band(),
+                words.band(figure.band(), figure.dimension()),
+                words.show(figure.band().plannedSi(), figure.dimension()),
+                words.show(figure.band().medianSi(), figure.dimension()));
     }
 
     private void stages(List<Sureness.StageOdds> stages) {
         title(stages.size() > 1 ? "Whether each stage is served" : "Whether it is served");
         odds(stages.stream()
                 .map(stage -> new OddsPicture.Row(
-                        GrowthWords.when(stage.when()) + ": " + stage.outlets() + " outlets",
+                        GrowthWords.when(stage.when()) + ": " + Sentences.counted(stage.outlets(), "outlet"),
                         SureWords.odds(stage.served()),
                         "surely " + SureWords.between(stage.served()),
                         SureWords.outOf(stage.served(), OddsPicture.DOTS),
@@ -151,7 +142,7 @@ final class SureAnswer {
     /** The odds of every blower that has a chance. */
     void others(Sureness sure) {
         List<OddsPicture.Row> rows = sure.candidates().stream()
-                .filter(each -> each.served().share() >= FAIR)
+                .filter(SureWords::isFair)
                 .limit(OTHERS)
                 .map(each -> new OddsPicture.Row(
                         each.planned().kind().name(),

@@ -2,7 +2,6 @@ package lungfish.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import lungfish.choice.BenchReason;
 import lungfish.choice.BenchRow;
@@ -182,7 +181,6 @@ public final class BenchWords {
 
     /** Fit for a heading or a button: "Cheap to buy". */
     public static String name(Wish wish) {
-        return wish.words().substring(0, 1).toUpperCase(Locale.ROOT)
-                + wish.words().substring(1);
+        return Sentences.capital(wish.words());
     }
 }

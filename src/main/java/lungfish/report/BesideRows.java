@@ -103,14 +103,11 @@ public final class BesideRows {
             return "the others give enough";
         }
         String hit = failure.leftShare() <= 0
-                ? "stops " + counted(failure.outlets(), "outlet") + ", " + counted(failure.tanks(), "tank")
-                : "leaves " + counted(failure.outlets(), "outlet") + " " + show(failure.leftShare(), Dimension.SHARE)
-                        + " of their air";
+                ? "stops " + Sentences.counted(failure.outlets(), "outlet") + ", "
+                        + Sentences.counted(failure.tanks(), "tank")
+                : "leaves " + Sentences.counted(failure.outlets(), "outlet") + " "
+                        + show(failure.leftShare(), Dimension.SHARE) + " of their air";
         return failure.standby() ? hit + ", until the standby runs" : hit;
-    }
-
-    private static String counted(int count, String thing) {
-        return count + " " + thing + (count == 1 ? "" : "s");
     }
 
     /** How often, without zeros that say nothing. */

@@ -185,8 +185,8 @@ public final class BesideWords {
         return " instead of " + count(reason.of()) + ")";
     }
 
-    private String counted(double count, String thing) {
-        return count(count) + " " + thing + (Math.round(count) == 1 ? "" : "s");
+    private static String counted(double count, String thing) {
+        return Sentences.counted(Math.round(count), thing);
     }
 
     private String count(double count) {

@@ -6,19 +6,14 @@ import static lungfish.report.Table.Column.words;
 import java.util.Optional;
 import lungfish.choice.BenchRow;
 import lungfish.choice.BlowerBench;
+import lungfish.drawing.BenchRowPicture;
 import lungfish.plan.Plan;
 import lungfish.quantity.Dimension;
 import lungfish.quantity.Quantities;
 import lungfish.sizing.Candidate;
-import lungfish.sizing.Running;
 
 /** The blowers that were looked at for a room, and the verdict on each. */
 public final class BlowersReport {
-    /** Stands for what a class that cannot give the air would do: it never meets the demand. */
-    private static final String TOO_SMALL = "—";
-
-    private static final String UNKNOWN = "—";
-
     private final Plan plan;
     private final Optional<BlowerBench> bench;
     private final Quantities quantities;
@@ -98,27 +93,19 @@ public final class BlowersReport {
 
     private void row(Table table, BenchRow row, String reason) {
         Candidate candidate = row.candidate();
-        Running tired = candidate.tired();
         table.row(
-                mark(candidate),
+                BenchRowPicture.mark(candidate),
                 candidate.kind().name() + (row.isOwn() ? " (own)" : ""),
-                row.runs() ? show(tired.gaugePa(), Dimension.PRESSURE) : TOO_SMALL,
-                row.runs() ? show(tired.freeM3PerS(), Dimension.AIR_FLOW) : TOO_SMALL,
-                show(candidate.reserveShare(), Dimension.SHARE),
-                show(row.reserveNewShare(), Dimension.SHARE),
-                row.runs() ? show(tired.watts(), Dimension.POWER) : TOO_SMALL,
-                candidate.dba().isPresent() ? show(candidate.dba().getAsDouble(), Dimension.SOUND_LEVEL) : UNKNOWN,
-                show(row.bill().purchase(), Dimension.MONEY),
-                row.runs() ? show(row.bill().total(), Dimension.MONEY) : TOO_SMALL,
-                show(row.lifeS(), Dimension.DURATION),
+                BenchFigure.RUNS_AT.show(row, quantities),
+                BenchFigure.GIVES.show(row, quantities),
+                BenchFigure.RESERVE_TIRED.show(row, quantities),
+                BenchFigure.RESERVE_NEW.show(row, quantities),
+                BenchFigure.POWER.show(row, quantities),
+                BenchFigure.LEVEL.show(row, quantities),
+                BenchFigure.TO_BUY.show(row, quantities),
+                BenchFigure.TOTAL.show(row, quantities),
+                BenchFigure.LIFE.show(row, quantities),
                 reason);
-    }
-
-    private static String mark(Candidate candidate) {
-        if (candidate.fits()) {
-            return "●";
-        }
-        return candidate.serves() ? "○" : "✕";
     }
 
     private String show(double si, Dimension dimension) {

@@ -35,7 +35,7 @@ public final class ClosingWords {
 
     /** What the others do. */
     public String because() {
-        String shut = counted(closing.shut().size(), "outlet") + " shut, every other valve as it is: ";
+        String shut = Sentences.counted(closing.shut().size(), "outlet") + " shut, every other valve as it is: ";
         if (closing.others().isEmpty()) {
             return shut + "nobody else is left.";
         }
@@ -108,10 +108,6 @@ public final class ClosingWords {
         double share = moved.share();
         String sign = share > 0 ? "+" : share < 0 ? "−" : "";
         return sign + share(Math.abs(share));
-    }
-
-    private static String counted(int count, String thing) {
-        return count + " " + thing + (count == 1 ? "" : "s");
     }
 
     private String share(double share) {

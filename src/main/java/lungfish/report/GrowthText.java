@@ -95,12 +95,10 @@ public final class GrowthText {
         }
         for (RackFit rack : map.racks()) {
             page.item(
-                    "◇", names.of(rack.rack().part()) + ", " + outlets(rack.outlets()) + ": " + words.rack(rack) + ".");
+                    "◇",
+                    names.of(rack.rack().part()) + ", " + Sentences.counted(rack.outlets(), "outlet") + ": "
+                            + words.rack(rack) + ".");
         }
-    }
-
-    private static String outlets(int many) {
-        return many == 1 ? "1 outlet" : many + " outlets";
     }
 
     /** Of each run the place of the fewest and that of the most. */

@@ -155,8 +155,7 @@ public final class PipeWords {
     /** All of one pipe, in sentences. */
     public String whole(PipeResult result) {
         var price = result.variant().price();
-        String name = what(result.variant());
-        return Character.toUpperCase(name.charAt(0)) + name.substring(1)
+        return Sentences.capital(what(result.variant()))
                 + (result.variant().asDrawn() ? ", as drawn" : "") + ": " + judged(result) + ". "
                 + pressure(result.worstTapPa()) + " at the worst tap, " + pressure(result.spreadPa())
                 + " less than at the best. The pipe takes "

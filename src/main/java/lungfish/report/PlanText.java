@@ -56,7 +56,7 @@ public final class PlanText {
     }
 
     private static String outlets(int count) {
-        return count == 1 ? "1 outlet needs " : count + " outlets need ";
+        return Sentences.counted(count, "outlet") + (count == 1 ? " needs " : " need ");
     }
 
     private String headline(Duty duty) {

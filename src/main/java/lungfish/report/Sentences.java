@@ -100,6 +100,11 @@ public final class Sentences {
         return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
     }
 
+    /** "1 outlet", "12 outlets". */
+    public static String counted(long count, String thing) {
+        return count + " " + thing + (count == 1 ? "" : "s");
+    }
+
     /** A place that nothing fills stays as it is: an error of ours, which the tests look for. */
     private static String fill(String template, Map<String, String> fillings) {
         return PLACE.matcher(template)

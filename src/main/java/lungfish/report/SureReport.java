@@ -6,19 +6,14 @@ import static lungfish.report.Table.Column.words;
 import java.util.List;
 import lungfish.quantity.Dimension;
 import lungfish.quantity.Quantities;
-import lungfish.sure.Band;
 import lungfish.sure.Odds;
 import lungfish.sure.Sureness;
 import lungfish.sure.Weight;
 
 /** How sure a plan is, as a page of text. */
 public final class SureReport {
-    /** Blowers with a fair chance are listed; the others are counted. */
-    private static final double FAIR = 0.05;
-
     private static final String OF_NO_PURCHASE = ", were one bought: the plan keeps the small pumps.";
     private static final int MOST_LISTED = 10;
-    private static final double WORTH_A_LINE = 0.005;
 
     /** Where there is no plan. */
     public static final String UNSOLVED =
@@ -61,21 +56,16 @@ public final class SureReport {
     private void bands(Sureness.Bands bands) {
         Table table = new Table(
                 words("Figure"), numbers("The plan says"), numbers("Eight of ten lie from"), numbers("Half lie above"));
-        row(table, "More outlets that fit", bands.headroom(), Dimension.COUNT);
-        row(table, "Air in reserve", bands.reserve(), Dimension.SHARE);
-        row(table, "Pressure needed", bands.needed(), Dimension.PRESSURE);
-        row(table, "Runs at", bands.running(), Dimension.PRESSURE);
-        row(table, "Gives", bands.gives(), Dimension.AIR_FLOW);
-        row(table, "Draws", bands.draws(), Dimension.POWER);
+        SureWords.figures(bands).forEach(figure -> row(table, figure));
         page.paragraph("").table(table);
     }
 
-    private void row(Table table, String figure, Band band, Dimension dimension) {
+    private void row(Table table, SureWords.Figure figure) {
         table.row(
-                figure,
-                words.show(band.plannedSi(), dimension),
-                words.band(band, dimension),
-                words.show(band.medianSi(), dimension));
+                figure.name(),
+                words.show(figure.band().plannedSi(), figure.dimension()),
+                words.band(figure.band(), figure.dimension()),
+                words.show(figure.band().medianSi(), figure.dimension()));
     }
 
     private void stages(List<Sureness.StageOdds> stages) {
@@ -89,9 +79,8 @@ public final class SureReport {
     }
 
     private void blowers(List<Sureness.CandidateOdds> candidates) {
-        List<Sureness.CandidateOdds> fair = candidates.stream()
-                .filter(each -> each.served().share() >= FAIR)
-                .toList();
+        List<Sureness.CandidateOdds> fair =
+                candidates.stream().filter(SureWords::isFair).toList();
         Table table = new Table(words("Blower"), numbers("Serves"), numbers("With every wish"));
         fair.stream()
                 .limit(MOST_LISTED)
@@ -112,7 +101,7 @@ public final class SureReport {
         Table table =
                 new Table(words("Doubt comes from"), numbers("Give or take"), numbers("Share"), words("To be surer"));
         weights.stream()
-                .filter(weight -> weight.share() >= WORTH_A_LINE)
+                .filter(SureWords::isWorthALine)
                 .forEach(weight -> table.row(
                         SureWords.name(weight.spread()),
                         quantities.show(weight.width(), SureWords.dimension(weight.spread())),

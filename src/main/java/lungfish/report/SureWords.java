@@ -1,5 +1,6 @@
 package lungfish.report;
 
+import java.util.List;
 import java.util.Optional;
 import lungfish.quantity.Dimension;
 import lungfish.quantity.Quantities;
@@ -8,15 +9,44 @@ import lungfish.sizing.Fleet;
 import lungfish.sure.Band;
 import lungfish.sure.Odds;
 import lungfish.sure.Sureness;
+import lungfish.sure.Weight;
 
 /** Says how sure something is. */
 public final class SureWords {
+    /** A figure of a plan and the band in which it lies. */
+    public record Figure(String name, Band band, Dimension dimension) {}
+
+    /** With a worse chance than this a blower is no choice. */
+    private static final double FAIR = 0.05;
+
+    private static final double WORTH_A_LINE = 0.005;
     private static final int HUNDRED = 100;
 
     private final Quantities quantities;
 
     public SureWords(Quantities quantities) {
         this.quantities = quantities;
+    }
+
+    /** Whether a blower has a fair chance, so that it is worth listing. */
+    public static boolean isFair(Sureness.CandidateOdds candidate) {
+        return candidate.served().share() >= FAIR;
+    }
+
+    /** Whether so much of the doubt comes from it that it is worth a line. */
+    public static boolean isWorthALine(Weight weight) {
+        return weight.share() >= WORTH_A_LINE;
+    }
+
+    /** The figures of a plan, each with its band, in the order in which they are read. */
+    public static List<Figure> figures(Sureness.Bands bands) {
+        return List.of(
+                new Figure("More outlets that fit", bands.headroom(), Dimension.COUNT),
+                new Figure("Air in reserve", bands.reserve(), Dimension.SHARE),
+                new Figure("Pressure needed", bands.needed(), Dimension.PRESSURE),
+                new Figure("Runs at", bands.running(), Dimension.PRESSURE),
+                new Figure("Gives", bands.gives(), Dimension.AIR_FLOW),
+                new Figure("Draws", bands.draws(), Dimension.POWER));
     }
 
     /** "97 in 100"; never all or none of a hundred, for nobody has looked at all rooms; "all of 10" where few were looked at. */

@@ -88,7 +88,7 @@ final class SurenessOfRandomRoomsTest {
                 .orElseGet(() -> SureJson.unsolved(plan, quantities, 1));
 
         assertThat(SCHEMA.validate(new ObjectMapper().readTree(json))).isEmpty();
-        sure.ifPresent(found -> assertThat(new SureReport(room.name(), quantities).text(found))
-                .doesNotContain("NaN", "Infinity"));
+        sure.ifPresent(found ->
+                assertThat(new SureReport(room.name(), quantities).text(found)).doesNotContain("NaN", "Infinity"));
     }
 }
