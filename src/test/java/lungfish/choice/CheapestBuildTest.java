@@ -49,10 +49,13 @@ final class CheapestBuildTest {
         Planner planner = new Planner(SmallRooms.CATALOGUE);
         Map<Limit, Integer> told = new EnumMap<>(Limit.class);
         int[] none = {0};
+        int[] dearer = {0};
         SmallRooms.rooms(ROOMS).forEach(room -> {
             CheapestBuild found = search(room, planner);
             Enumeration slow = new Enumeration(room, SmallRooms.CATALOGUE);
             assertSame(found.best(), slow.cheapest(Optional.empty()));
+            assertSame(found.lasting(), slow.lasting().stream().toList());
+            dearer[0] += isDearerToBuy(found) ? 1 : 0;
             for (WishPrice price : found.prices()) {
                 List<Enumeration.Built> without = slow.cheapest(Optional.of(price.limit()));
                 assertSame(price.build(), without);
@@ -66,6 +69,13 @@ final class CheapestBuildTest {
         // some
         assertThat(told).containsKeys(Limit.RESERVE, Limit.SPARE, Limit.NOISE, Limit.RUNTIME, Limit.MAINS, Limit.SPEED);
         assertThat(none[0]).isBetween(1, ROOMS / 2);
+        // and in some what lasts is not what is cheapest to buy
+        assertThat(dearer[0]).isPositive();
+    }
+
+    private static boolean isDearerToBuy(CheapestBuild found) {
+        return found.lasting().isPresent()
+                && found.lasting().get().purchase() > found.best().orElseThrow().purchase() + ROUNDING;
     }
 
     private static void assertSame(Optional<Build> found, List<Enumeration.Built> cheapest) {

@@ -66,6 +66,13 @@ final class Enumeration {
                 .toList();
     }
 
+    /** Of those that meet everything, the one that costs least over the years; of two, the cheaper to buy. */
+    Optional<Built> lasting() {
+        return all.stream()
+                .filter(each -> each.missed().isEmpty())
+                .min(Comparator.comparingDouble(Built::total).thenComparingDouble(Built::purchase));
+    }
+
     private Built built(Room room) {
         Plan plan = planner.plan(room);
         Set<Limit> missed = EnumSet.noneOf(Limit.class);
