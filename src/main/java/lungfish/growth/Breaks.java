@@ -1,6 +1,5 @@
 package lungfish.growth;
 
-import java.util.ArrayList;
 import java.util.List;
 import lungfish.plan.Basis;
 import lungfish.sizing.Candidate;
@@ -10,13 +9,10 @@ import lungfish.sizing.Limit;
 final class Breaks {
     private Breaks() {}
 
-    /** The limits that a blower breaks in a room, the gravest first; none: it carries the room. */
+    /** The limits and wishes that a blower misses in a room, those of the bench first; none: it carries the room. */
     static List<Limit.Broken> of(Basis basis, Candidate candidate) {
-        List<Limit.Broken> broken = new ArrayList<>(candidate.broken());
-        broken.removeIf(each -> each.limit() == Limit.RESERVE);
-        basis.further(candidate, candidate.tired())
-                .filter(each -> broken.stream().noneMatch(known -> known.limit() == each.limit()))
-                .ifPresent(broken::add);
-        return broken;
+        return basis.missed(candidate).stream()
+                .filter(each -> each.limit() != Limit.RESERVE)
+                .toList();
     }
 }

@@ -181,6 +181,16 @@ final class StagesTest {
         assertThat(repair.still()).map(Limit.Broken::limit).contains(Limit.NOISE);
     }
 
+    /** What the pipes are judged by, the stages are judged by: 50 kPa to spare no blower of the bench has. */
+    @Test
+    void aStageThatLeavesLessThanTheSpareThatIsWishedForBreaks() {
+        Room spare = BASEMENT.withWishes(BASEMENT.wishes().withIndexSparePa(OptionalDouble.of(50_000)));
+        Stage now = stages(spare).all().get(0);
+
+        assertThat(now.standing().breaks()).map(Limit.Broken::limit).contains(Limit.SPARE);
+        assertThat(now.state()).isEqualTo(Stage.State.BREAKS);
+    }
+
     @Test
     void racksThatSayNothingComeTogether() {
         Room silent = BASEMENT.withRacks(
