@@ -10,7 +10,7 @@ import java.util.function.BiFunction;
 import lungfish.desk.Desk;
 import lungfish.desk.Listener;
 import lungfish.desk.Trouble;
-import lungfish.drawing.Growing;
+import lungfish.drawing.GrowthLaid;
 import lungfish.drawing.Hit;
 import lungfish.drawing.Look;
 import lungfish.drawing.Marked;
@@ -63,7 +63,7 @@ final class View {
     private Optional<Part> pointed = Optional.empty();
     private Optional<String> said = Optional.empty();
     private String textThen = "";
-    private Optional<Growing> growing = Optional.empty();
+    private Optional<GrowthLaid> growing = Optional.empty();
     private Shown shown = Shown.AS_IT_SHOULD_BE_SET;
     private Look look;
     private int windowPx = UNKNOWN_PX;
@@ -293,11 +293,11 @@ final class View {
     }
 
     /** Where the room can grow, while a sheet lays that over the drawing. */
-    Optional<Growing> growing() {
+    Optional<GrowthLaid> growing() {
         return growing;
     }
 
-    void grow(Optional<Growing> that) {
+    void grow(Optional<GrowthLaid> that) {
         if (!that.equals(growing)) {
             growing = that;
             refresh();

@@ -22,13 +22,13 @@ final class GrowthBand {
     private static final double SOFT = 0.45;
     private static final double SHARPEST = 1.6;
 
-    private final Growing growing;
+    private final GrowthLaid growing;
     private final Ink ink;
 
     /** A point of the band's middle, in pixels, and half its width there. */
     private record Half(double x, double y, double px) {}
 
-    private GrowthBand(Growing growing, Ink ink) {
+    private GrowthBand(GrowthLaid growing, Ink ink) {
         this.growing = growing;
         this.ink = ink;
     }

@@ -32,7 +32,7 @@ final class GrowthFigures {
     private static final double TAKEN = 12;
 
     private final RoomScene scene;
-    private final Growing growing;
+    private final GrowthLaid growing;
     private final Ink ink;
     private final LabelSpots spots;
     private final List<Tag> tags = new ArrayList<>();
@@ -44,7 +44,7 @@ final class GrowthFigures {
     /** A point of a run, and how many fit there. */
     private record Spot(double alongPx, Point2D at, int outlets) {}
 
-    private GrowthFigures(RoomScene scene, Growing growing, LabelSpots spots, Ink ink) {
+    private GrowthFigures(RoomScene scene, GrowthLaid growing, LabelSpots spots, Ink ink) {
         this.scene = scene;
         this.growing = growing;
         this.spots = spots;

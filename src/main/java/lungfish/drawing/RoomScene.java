@@ -29,7 +29,7 @@ public final class RoomScene {
     private final List<FittingPart> fittings;
     private final List<GangPart> gangs;
     private final List<BlowerPart> blowers;
-    private final Optional<Growing> growing;
+    private final Optional<GrowthLaid> growing;
 
     private RoomScene(SceneMaker maker) {
         this.room = maker.room();
@@ -45,7 +45,7 @@ public final class RoomScene {
         this.growing = Optional.empty();
     }
 
-    private RoomScene(RoomScene like, Optional<Growing> growing) {
+    private RoomScene(RoomScene like, Optional<GrowthLaid> growing) {
         this.room = like.room;
         this.plan = like.plan;
         this.shown = like.shown;
@@ -60,7 +60,7 @@ public final class RoomScene {
     }
 
     /** The same scene with the places laid over it where the room can grow; empty: with none. */
-    public RoomScene growing(Optional<Growing> that) {
+    public RoomScene growing(Optional<GrowthLaid> that) {
         return that.equals(growing) ? this : new RoomScene(this, that);
     }
 
@@ -88,7 +88,7 @@ public final class RoomScene {
     }
 
     /** Where the room can grow, if that is to be shown. */
-    Optional<Growing> growing() {
+    Optional<GrowthLaid> growing() {
         return growing;
     }
 

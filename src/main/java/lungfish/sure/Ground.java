@@ -26,14 +26,14 @@ import lungfish.sizing.Fleet;
 record Ground(
         Basis now,
         Stage.When when,
-        List<Later> stages,
+        List<Planned> stages,
         Candidate chosen,
         List<Candidate> candidates,
         Map<String, OptionalDouble> levels,
         Layout layout,
         Widths widths) {
     /** A planned stage, with the blower of now in its places. */
-    record Later(Stage.When when, Basis basis, Fleet fleet) {}
+    record Planned(Stage.When when, Basis basis, Fleet fleet) {}
 
     static Optional<Ground> of(Planner planner, Room room) {
         return planner.basis(room).map(now -> of(planner, now, Grown.steps(room)));
@@ -42,10 +42,10 @@ record Ground(
     private static Ground of(Planner planner, Basis now, List<Grown> steps) {
         List<Candidate> ranked = now.ranked();
         Candidate chosen = now.chosen(ranked);
-        List<Later> later = new ArrayList<>();
+        List<Planned> later = new ArrayList<>();
         for (Grown step : steps.subList(1, steps.size())) {
             planner.basis(step.room())
-                    .ifPresent(basis -> later.add(new Later(step.when(), basis, fleet(now, basis, chosen))));
+                    .ifPresent(basis -> later.add(new Planned(step.when(), basis, fleet(now, basis, chosen))));
         }
         return new Ground(
                 now,
@@ -69,7 +69,7 @@ record Ground(
         return levels;
     }
 
-    private static Layout layout(Basis now, List<Later> later) {
+    private static Layout layout(Basis now, List<Planned> later) {
         List<List<lungfish.demand.Need>> rooms = new ArrayList<>();
         rooms.add(now.piped().needs());
         later.forEach(each -> rooms.add(each.basis().piped().needs()));

@@ -96,21 +96,21 @@ public final class Sampling {
 
     /** Every so-manieth block, from the first of this thread. */
     private void work(int first, int threads) {
-        Hand hand = new Hand(ground);
+        Sampler sampler = new Sampler(ground);
         for (int block = first; block < seeds.length; block += threads) {
             int begin = block * BLOCK;
             Draws draws = new Draws(ground.layout(), Math.min(BLOCK, samples - begin), seeds[block]);
             for (int i = 0; i < draws.samples(); i++) {
-                hand.look(draws, i, tally, begin + i);
+                sampler.look(draws, i, tally, begin + i);
                 step();
-                alone(hand, draws, i, begin + i);
+                alone(sampler, draws, i, begin + i);
             }
         }
     }
 
-    private void alone(Hand hand, Draws draws, int sample, int at) {
+    private void alone(Sampler sampler, Draws draws, int sample, int at) {
         for (int i = 0; at < ALONE && i < off.size(); i++) {
-            alone[i][at] = hand.reserve(ground.widths().only(off.get(i)), draws, sample);
+            alone[i][at] = sampler.reserve(ground.widths().only(off.get(i)), draws, sample);
             step();
         }
     }
@@ -138,7 +138,7 @@ public final class Sampling {
         int here = ground.now().piped().needs().size();
         stages.add(new Sureness.StageOdds(ground.when(), here, odds.get(0)));
         for (int i = 0; i < ground.stages().size(); i++) {
-            Ground.Later later = ground.stages().get(i);
+            Ground.Planned later = ground.stages().get(i);
             int then = later.basis().piped().needs().size();
             stages.add(new Sureness.StageOdds(later.when(), then, odds.get(i + 1)));
         }

@@ -17,7 +17,7 @@ import javax.swing.KeyStroke;
 import lungfish.catalogue.DeviceClass;
 import lungfish.desk.Desks;
 import lungfish.desk.Hands;
-import lungfish.drawing.Growing;
+import lungfish.drawing.GrowthLaid;
 import lungfish.edit.Part;
 import lungfish.edit.StepEdits;
 import lungfish.growth.HeadroomMap;
@@ -64,7 +64,7 @@ final class GrowthSheetTest {
     }
 
     private Optional<HeadroomMap> laid() {
-        return bench.pane().view().growing().map(Growing::map);
+        return bench.pane().view().growing().map(GrowthLaid::map);
     }
 
     @Test

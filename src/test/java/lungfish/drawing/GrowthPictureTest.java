@@ -43,7 +43,7 @@ final class GrowthPictureTest {
     }
 
     /** The main of the small room with so many at its beginning and at its end. */
-    private static Growing growing(int first, int last, boolean isCurrent) {
+    private static GrowthLaid growing(int first, int last, boolean isCurrent) {
         double length = MAIN.lengthM();
         HeadroomMap map = new HeadroomMap(
                 REAL.newcomer(),
@@ -52,10 +52,10 @@ final class GrowthPictureTest {
                 List.of(place(0, first), place(length, last)),
                 List.of(new Span(MAIN.id(), 0, length, 0, 1)),
                 List.of());
-        return new Growing(map, isCurrent);
+        return new GrowthLaid(map, isCurrent);
     }
 
-    private static BufferedImage painted(Optional<Growing> growing, Look look) {
+    private static BufferedImage painted(Optional<GrowthLaid> growing, Look look) {
         RoomScene scene = RoomScene.of(ROOM).growing(growing);
         Viewport view = Viewport.fit(scene.boundsM(), new Rectangle2D.Double(60, 60, WIDE - 120, HIGH - 120));
         BufferedImage image = new BufferedImage(WIDE, HIGH, BufferedImage.TYPE_INT_RGB);
@@ -72,7 +72,7 @@ final class GrowthPictureTest {
     }
 
     /** How many pixels of a column are another than without the map. */
-    private static int changed(Growing growing, double shareAlong, Look look) {
+    private static int changed(GrowthLaid growing, double shareAlong, Look look) {
         BufferedImage with = painted(Optional.of(growing), look);
         BufferedImage without = painted(Optional.empty(), look);
         Viewport view =
@@ -88,7 +88,7 @@ final class GrowthPictureTest {
     @ParameterizedTest
     @ValueSource(booleans = {false, true})
     void theBandIsWiderWhereMoreFit(boolean isDark) {
-        Growing growing = growing(4, 40, true);
+        GrowthLaid growing = growing(4, 40, true);
 
         assertThat(changed(growing, 0.9, look(isDark))).isGreaterThan(changed(growing, 0.15, look(isDark)) + 4);
     }
@@ -100,7 +100,7 @@ final class GrowthPictureTest {
 
     @Test
     void whereThePlaceDoesNotMatterTheBandIsNarrowAllAlong() {
-        Growing growing = growing(39, 40, true);
+        GrowthLaid growing = growing(39, 40, true);
 
         assertThat(changed(growing, 0.15, look(false)))
                 .isEqualTo(changed(growing, 0.85, look(false)))
@@ -114,7 +114,7 @@ final class GrowthPictureTest {
     }
 
     /** Of the strongest colour that the map brings. */
-    private static double contrast(Growing growing, Look look) {
+    private static double contrast(GrowthLaid growing, Look look) {
         BufferedImage with = painted(Optional.of(growing), look);
         BufferedImage without = painted(Optional.empty(), look);
         double most = 0;
@@ -138,7 +138,7 @@ final class GrowthPictureTest {
         HeadroomMap map =
                 Mapping.of(PLANNER, room, NewKind.COMMONEST, Progress.UNHEARD).orElseThrow();
         RoomScene scene = RoomScene.of(DemoPlans.plan(demo), Shown.AS_IT_SHOULD_BE_SET)
-                .growing(Optional.of(new Growing(map, true)));
+                .growing(Optional.of(new GrowthLaid(map, true)));
         Viewport view = Viewport.fit(scene.boundsM(), new Rectangle2D.Double(60, 60, WIDE - 120, HIGH - 120));
         BufferedImage image = new BufferedImage(WIDE, HIGH, BufferedImage.TYPE_INT_RGB);
         Ink ink = new Ink(look(false), view, image.createGraphics());

@@ -7,4 +7,4 @@ import lungfish.growth.HeadroomMap;
  *
  * @param isCurrent whether the map is that of the room as it is now; an older one is drawn soft
  */
-public record Growing(HeadroomMap map, boolean isCurrent) {}
+public record GrowthLaid(HeadroomMap map, boolean isCurrent) {}

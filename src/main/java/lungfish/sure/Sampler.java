@@ -18,14 +18,14 @@ import lungfish.sizing.Needs;
  * Looks at one sample after the other, for one thread. The networks of the room and of its stages are analysed once, and
  * only take other numbers.
  */
-final class Hand {
+final class Sampler {
     private final Ground ground;
     private final Site now;
     private final List<Site> later;
     private final Search search;
     private final int pattern;
 
-    Hand(Ground ground) {
+    Sampler(Ground ground) {
         this.ground = ground;
         this.now = new Site(ground.now());
         this.later =
