@@ -6,6 +6,7 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 import javax.swing.JList;
 import javax.swing.ListCellRenderer;
 import lungfish.choice.BenchRow;
@@ -16,16 +17,21 @@ import lungfish.report.BenchWords;
 
 /** Paints one blower of the bench, and says it. */
 final class BenchCell extends Drawn implements ListCellRenderer<BenchRow> {
-    private static final float SOFT = 0.45f;
-
     private final transient View view;
     private final transient BenchList list;
+    private final transient BooleanSupplier isCurrent;
     private transient Optional<BenchLine> line = Optional.empty();
     private boolean isChosen;
     private boolean isFocused;
 
-    BenchCell(View view, BenchList list) {
+    /**
+     * For a list.
+     *
+     * @param isCurrent whether the bench is that of the room as it is now
+     */
+    BenchCell(View view, BenchList list, BooleanSupplier isCurrent) {
         this.view = view;
+        this.isCurrent = isCurrent;
         this.list = list;
         getAccessibleContext().setAccessibleName("A blower");
     }
@@ -83,8 +89,8 @@ final class BenchCell extends Drawn implements ListCellRenderer<BenchRow> {
                 g.drawRect(i, i, getWidth() - 1 - 2 * i, getHeight() - 2 - 2 * i);
             }
         }
-        if (!view.desk().isCurrent()) {
-            g.setComposite(AlphaComposite.SrcOver.derive(SOFT));
+        if (!isCurrent.getAsBoolean()) {
+            g.setComposite(AlphaComposite.SrcOver.derive(Painted.SOFT));
         }
         line.ifPresent(shown -> list.bench().ifPresent(bench -> picture().paint(shown, bench.needed(), g)));
         g.dispose();

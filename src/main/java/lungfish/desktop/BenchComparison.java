@@ -3,6 +3,7 @@ package lungfish.desktop;
 import java.awt.Color;
 import java.awt.Font;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.IntSupplier;
@@ -26,9 +27,17 @@ final class BenchComparison extends Stack {
 
     private final transient View view;
     private final transient IntSupplier widthPx;
+    private final transient BooleanSupplier isCurrent;
     private final transient Consumer<BenchRow> take;
 
-    BenchComparison(View view, IntSupplier widthPx, Consumer<BenchRow> take) {
+    /**
+     * Nothing yet.
+     *
+     * @param isCurrent whether what is shown is of the room as it is now: only then something can be taken
+     * @param take hears which one is taken
+     */
+    BenchComparison(View view, IntSupplier widthPx, BooleanSupplier isCurrent, Consumer<BenchRow> take) {
+        this.isCurrent = isCurrent;
         this.view = view;
         this.widthPx = widthPx;
         this.take = take;
@@ -49,7 +58,8 @@ final class BenchComparison extends Stack {
                 "The tired curves of " + names(rows) + ", what the room needs, and where each runs",
                 widthPx,
                 () -> CurvesPicture.height(view.look()),
-                (area, look, g) -> CurvesPicture.paint(curves, bench.needed(), area, look, g)));
+                (area, look, g) -> CurvesPicture.paint(curves, bench.needed(), area, look, g),
+                isCurrent));
         add(grid(bench, rows, isTaken));
         revalidate();
         repaint();
@@ -81,14 +91,7 @@ final class BenchComparison extends Stack {
         line(grid, "Why it stands here", rows, Type::body, Palette::softInk, words::reason);
         for (BenchFigure figure : BenchFigure.values()) {
             grid.add(new JSeparator(), "spanx, growx");
-            line(
-                    grid,
-                    figure.title(),
-                    rows,
-                    Type::body,
-                    Palette::ink,
-                    row -> figure.show(row, view.quantities())
-                            + (figure.isBest(row, rows, view.quantities()) ? "  ★ best" : ""));
+            figures(grid, figure, rows);
         }
         grid.add(new JSeparator(), "spanx, growx");
         grid.add(cell("", Type::body, Palette::ink, namesPx()));
@@ -103,16 +106,29 @@ final class BenchComparison extends Stack {
             Function<Type, Font> type,
             Function<Palette, Color> ink,
             Function<BenchRow, String> says) {
-        grid.add(cell(name, Type::body, Palette::softInk, namesPx()), "growx, wmin 0, aligny top");
+        heading(grid, name);
+        rows.forEach(row -> figure(grid, name, row, cell(says.apply(row), type, ink, figurePx(rows))));
+    }
+
+    /** One figure of all; the best is marked by a star, a word and its ink. */
+    private void figures(JPanel grid, BenchFigure figure, List<BenchRow> rows) {
+        heading(grid, figure.title());
         for (BenchRow row : rows) {
-            String said = says.apply(row);
-            boolean isBest = said.endsWith("best");
-            Paragraph cell = isBest
-                    ? cell(said, Type::label, Palette::good, figurePx(rows))
-                    : cell(said, type, ink, figurePx(rows));
-            cell.setName(name + ", " + row.id());
-            grid.add(cell, "growx, wmin 0, aligny top");
+            String shown = figure.show(row, view.quantities());
+            Paragraph cell = figure.isBest(row, rows, view.quantities())
+                    ? cell(shown + "  ★ best", Type::label, Palette::good, figurePx(rows))
+                    : cell(shown, Type::body, Palette::ink, figurePx(rows));
+            figure(grid, figure.title(), row, cell);
         }
+    }
+
+    private void heading(JPanel grid, String name) {
+        grid.add(cell(name, Type::body, Palette::softInk, namesPx()), "growx, wmin 0, aligny top");
+    }
+
+    private static void figure(JPanel grid, String name, BenchRow row, Paragraph cell) {
+        cell.setName(name + ", " + row.id());
+        grid.add(cell, "growx, wmin 0, aligny top");
     }
 
     private int namesPx() {
@@ -124,7 +140,7 @@ final class BenchComparison extends Stack {
     }
 
     private Paragraph cell(String text, Function<Type, Font> type, Function<Palette, Color> ink, int px) {
-        Paragraph cell = new Paragraph(view, type, ink, () -> px);
+        Paragraph cell = new Paragraph(view, type, isCurrent.getAsBoolean() ? ink : Palette::free, () -> px);
         cell.setText(text);
         return cell;
     }
@@ -135,7 +151,7 @@ final class BenchComparison extends Stack {
         button.getAccessibleContext()
                 .setAccessibleName(
                         (isTaken ? "Taken: " : "Take ") + row.candidate().kind().name());
-        button.setEnabled(!isTaken);
+        button.setEnabled(!isTaken && isCurrent.getAsBoolean());
         button.addActionListener(event -> take.accept(row));
         return button;
     }

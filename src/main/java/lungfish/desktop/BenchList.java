@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.IntSupplier;
 import javax.swing.DefaultListModel;
@@ -57,10 +58,11 @@ final class BenchList extends JList<BenchRow> {
     /**
      * An empty list.
      *
+     * @param isCurrent whether what is shown is of the room as it is now
      * @param take hears which one is taken
      * @param marking hears that other ones are marked
      */
-    BenchList(View view, IntSupplier widthPx, Consumer<BenchRow> take, Runnable marking) {
+    BenchList(View view, IntSupplier widthPx, BooleanSupplier isCurrent, Consumer<BenchRow> take, Runnable marking) {
         this.view = view;
         this.widthPx = widthPx;
         this.take = take;
@@ -70,12 +72,12 @@ final class BenchList extends JList<BenchRow> {
         getAccessibleContext().setAccessibleName("Blowers, the best first");
         getAccessibleContext().setAccessibleDescription("Enter takes one, Space marks it for comparing");
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        setCellRenderer(new BenchCell(view, this));
+        setCellRenderer(new BenchCell(view, this, isCurrent));
         Keys.bind(this, "ENTER", () -> selected().ifPresent(take));
         Keys.bind(this, "SPACE", () -> selected().ifPresent(this::mark));
-        Hand hand = new Hand();
-        addMouseListener(hand);
-        addMouseMotionListener(hand);
+        Pointing pointing = new Pointing();
+        addMouseListener(pointing);
+        addMouseMotionListener(pointing);
     }
 
     /**
@@ -182,7 +184,7 @@ final class BenchList extends JList<BenchRow> {
         return picture().at(point.x - cell.x, point.y - cell.y, line(rows.get(row)));
     }
 
-    private final class Hand extends MouseAdapter {
+    private final class Pointing extends MouseAdapter {
         @Override
         public void mouseClicked(MouseEvent event) {
             rowAt(event.getPoint()).ifPresent(row -> {

@@ -29,10 +29,10 @@ import lungfish.room.Room;
 /** The blower bench: all that could serve the room by the keeper's order of wishes, to be compared and taken. */
 final class BlowerSheet extends SideSheet {
     /** What is asked in the background. */
-    private record Question(Room room) {}
+    private record Asked(Room room) {}
 
     private final Side side;
-    private final transient Later<Question, Optional<BlowerBench>> bench;
+    private final transient Later<Asked, Optional<BlowerBench>> bench;
     private final BenchList list;
     private final BenchHead head;
     private final Stack scrolled = new Stack();
@@ -55,14 +55,14 @@ final class BlowerSheet extends SideSheet {
     BlowerSheet(View view, Side side) {
         super(view, side, "Choose the blower");
         this.side = side;
-        this.list = new BenchList(view, this::contentPx, this::take, this::tellMarked);
+        this.list = new BenchList(view, this::contentPx, this::isCurrent, this::take, this::tellMarked);
         this.head = new BenchHead(view, list);
         this.wishes = new WishChips(view, this::innerPx);
-        this.comparison = new BenchComparison(view, this::contentPx, this::take);
+        this.comparison = new BenchComparison(view, this::contentPx, this::isCurrent, this::take);
         this.stands = new Paragraph(view, Type::body, Palette::softInk, this::innerPx);
         this.bench = asking(
-                (question, progress) -> new Planner(view.desk().shared().catalogue())
-                        .basis(question.room())
+                (asked, progress) -> new Planner(view.desk().shared().catalogue())
+                        .basis(asked.room())
                         .map(BlowerBench::of),
                 this::tellBench);
         names();
@@ -73,6 +73,11 @@ final class BlowerSheet extends SideSheet {
     @Override
     int widthPx() {
         return view().wideSidePx();
+    }
+
+    /** Whether the order is that of the room as it is now: an older one is shown softly, and nothing of it is taken. */
+    private boolean isCurrent() {
+        return bench.isCurrent();
     }
 
     private void names() {
@@ -136,7 +141,7 @@ final class BlowerSheet extends SideSheet {
         if (isTight != view().isTight()) {
             arrange();
         }
-        bench.ask(new Question(view().desk().room()));
+        bench.ask(new Asked(view().desk().room()));
         tellBench();
     }
 
@@ -146,6 +151,7 @@ final class BlowerSheet extends SideSheet {
         known.ifPresent(this::list);
         list.setBackground(view().look().palette().sheet());
         stands.setText(stands(known));
+        stands.inked(known.isEmpty() || isCurrent() ? Palette::softInk : Palette::free);
         tellMarked();
         tellButtons();
         revalidate();
@@ -193,8 +199,9 @@ final class BlowerSheet extends SideSheet {
     }
 
     private void tellButtons() {
-        take.setEnabled(
-                !isComparing && list.selected().filter(row -> !isTaken(row)).isPresent());
+        take.setEnabled(!isComparing
+                && isCurrent()
+                && list.selected().filter(row -> !isTaken(row)).isPresent());
         letChoose.setEnabled(!isLeftToPlan());
         change.setVisible(own().isPresent());
         remove.setVisible(own().isPresent());
@@ -238,7 +245,9 @@ final class BlowerSheet extends SideSheet {
     }
 
     private void take(BenchRow row) {
-        view().desk().apply(BlowerEdits.choose(row.candidate().kind()));
+        if (isCurrent()) {
+            view().desk().apply(BlowerEdits.choose(row.candidate().kind()));
+        }
     }
 
     @Override

@@ -1,6 +1,7 @@
 package lungfish.desktop;
 
 import java.awt.Component;
+import java.util.function.BooleanSupplier;
 import java.util.function.IntSupplier;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
@@ -25,10 +26,18 @@ final class ClosingCell extends JPanel implements ListCellRenderer<Moved> {
     private final JLabel name = new JLabel();
     private final JLabel change = new JLabel("", SwingConstants.TRAILING);
     private final JLabel flows = new JLabel();
+    private final transient BooleanSupplier isCurrent;
     private transient @Nullable ClosingWords words;
 
-    ClosingCell(View view, IntSupplier widthPx) {
+    /**
+     * For a list.
+     *
+     * @param widthPx of its cells
+     * @param isCurrent whether what is shown is of the room as it is now
+     */
+    ClosingCell(View view, IntSupplier widthPx, BooleanSupplier isCurrent) {
         this.view = view;
+        this.isCurrent = isCurrent;
         this.widthPx = widthPx;
     }
 
@@ -57,28 +66,26 @@ final class ClosingCell extends JPanel implements ListCellRenderer<Moved> {
     private void dress(Moved moved) {
         Palette palette = view.look().palette();
         Type type = view.look().type();
+        boolean isOld = !isCurrent.getAsBoolean();
         name.setIcon(new StateIcon(view, mark(moved.after().state())));
         name.setIconTextGap(view.px(6));
         name.setText(
                 moved.need().id().text() + "  " + moved.need().seat().tank().name());
         name.setFont(type.label());
-        name.setForeground(palette.ink());
+        name.setForeground(isOld ? palette.free() : palette.ink());
         change.setText(words == null ? "" : words.change(moved));
         change.setFont(type.label());
-        change.setForeground(palette.ink());
-        flows.setText(number(moved.before().freeM3PerS()) + " → "
-                + flow(moved.after().freeM3PerS()) + ", " + word(moved.after().state()));
+        change.setForeground(isOld ? palette.free() : palette.ink());
+        flows.setText( // the unit stands behind the second figure
+                view.quantities().number(moved.before().freeM3PerS(), Dimension.AIR_FLOW) + " → "
+                        + flow(moved.after().freeM3PerS()) + ", "
+                        + word(moved.after().state()));
         flows.setFont(type.body());
-        flows.setForeground(palette.softInk());
+        flows.setForeground(isOld ? palette.free() : palette.softInk());
     }
 
     private String flow(double m3PerS) {
         return view.quantities().show(m3PerS, Dimension.AIR_FLOW);
-    }
-
-    /** Without its unit, which stands behind the second figure. */
-    private String number(double m3PerS) {
-        return flow(m3PerS).replaceFirst(" .*", "");
     }
 
     private static OutletState mark(DropFlow.State state) {

@@ -60,7 +60,7 @@ final class ClosingSheet extends SideSheet {
         instead = paragraph(Type::body, "closing-instead");
         trial = new Paragraph(view, Type::label, Palette::softInk, this::contentPx);
         stack.add(trial, "growx");
-        cell = new ClosingCell(view, this::contentPx);
+        cell = new ClosingCell(view, this::contentPx, this::isCurrent);
         otherList();
         stack.add(list, "growx, wmin 0");
         add(Side.scrolling(stack), "grow, push, hmin 0");
@@ -108,6 +108,11 @@ final class ClosingSheet extends SideSheet {
                 .flatMap(trials -> Closing.of(asked.plan(), asked.shown().of(trials), asked.shut()));
     }
 
+    /** The question holds a plan, which may itself be that of an older room. */
+    private boolean isCurrent() {
+        return later.isCurrent() && view().desk().isCurrent();
+    }
+
     private void tell() {
         view().plan().ifPresent(plan -> later.ask(new Asked(plan, view().shown(), shut)));
         said();
@@ -119,10 +124,9 @@ final class ClosingSheet extends SideSheet {
         list.setBackground(view().look().palette().sheet());
         trial.setText(view().shown().words() + "; the most changed first");
         answer.ifPresentOrElse(this::say, this::sayNothing);
-        boolean isOld = !later.isCurrent();
+        boolean isOld = !isCurrent();
         for (Paragraph each : List.of(verdict, because, blower, instead)) {
-            Palette palette = view().look().palette();
-            each.setForeground(isOld ? palette.free() : palette.ink());
+            each.inked(isOld ? Palette::free : Palette::ink);
         }
         revalidate();
         repaint();

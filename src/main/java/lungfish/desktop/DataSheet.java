@@ -149,7 +149,8 @@ final class DataSheet extends SideSheet {
                                         bench.needed(),
                                         area,
                                         look,
-                                        g)))),
+                                        g))),
+                        later::isCurrent),
                 "wmin 0, aligny bottom");
         return both;
     }
@@ -179,7 +180,7 @@ final class DataSheet extends SideSheet {
         points.show(draft, look);
         fields.forEach((slot, field) -> field.tell(draft, look));
         String curve = look.complaints().stream()
-                .filter(each -> each.where().isEmpty() && !each.says().startsWith("Give it"))
+                .filter(each -> each.where().isOfCurve())
                 .map(DraftLook.Complaint::says)
                 .findFirst()
                 .orElse("");
@@ -212,13 +213,13 @@ final class DataSheet extends SideSheet {
             return (open == 1 ? "One thing is" : open + " things are")
                     + " still to say or to mend before it can stand on the bench.";
         }
+        if (later.isRunning()) {
+            return "Being judged …";
+        }
         return drawn().flatMap(bench -> row(bench)
                         .map(row -> "In this room it " + BenchWords.verdict(row) + ": "
                                 + new BenchWords(bench, view().quantities()).reason(row) + "."))
-                .orElse(
-                        later.isRunning()
-                                ? "Being judged …"
-                                : "The room cannot be solved yet; it can stand on the bench all the same.");
+                .orElse("The room cannot be solved yet; it can stand on the bench all the same.");
     }
 
     private void keep() {

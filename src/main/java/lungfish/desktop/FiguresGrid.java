@@ -17,10 +17,17 @@ final class FiguresGrid extends JPanel {
 
     private final transient View view;
     private final transient IntSupplier widthPx;
+    private final boolean isCurrent;
     private final boolean isNarrow;
 
-    FiguresGrid(View view, IntSupplier widthPx) {
+    /**
+     * Nothing yet.
+     *
+     * @param isCurrent whether the figures are those of the room as it is now: older ones are soft
+     */
+    FiguresGrid(View view, IntSupplier widthPx, boolean isCurrent) {
         this.view = view;
+        this.isCurrent = isCurrent;
         this.widthPx = widthPx;
         this.isNarrow = widthPx.getAsInt() < view.px(NARROW);
         setOpaque(false);
@@ -53,7 +60,7 @@ final class FiguresGrid extends JPanel {
     }
 
     private Paragraph cell(String text, Function<Type, Font> type, Function<Palette, Color> ink, IntSupplier px) {
-        Paragraph cell = new Paragraph(view, type, ink, px);
+        Paragraph cell = new Paragraph(view, type, isCurrent ? ink : Palette::free, px);
         cell.setText(text);
         return cell;
     }

@@ -12,7 +12,7 @@ import javax.swing.DefaultListModel;
 import javax.swing.JList;
 import javax.swing.ListSelectionModel;
 import lungfish.desk.Later;
-import lungfish.drawing.Growing;
+import lungfish.drawing.GrowthLaid;
 import lungfish.drawing.Look;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
@@ -150,7 +150,7 @@ final class GrowthSheet extends SideSheet {
             told = Optional.of(now);
             tellMap(now.isCounting());
             tellStages();
-            view().grow(map().map(map -> new Growing(map, mapping.isCurrent())));
+            view().grow(map().map(map -> new GrowthLaid(map, mapping.isCurrent())));
             stack.revalidate();
         }
         kind.tell();
@@ -164,7 +164,7 @@ final class GrowthSheet extends SideSheet {
                 .orElse(isCounting ? "Counting …" : isAsked ? "Not counted yet" : "Nothing to grow yet"));
         where.setText(map().map(words::where)
                 .orElse(isAsked ? "" : "The room cannot be solved yet: see what must be mended first."));
-        count.setForeground(ink(mapping.isCurrent()));
+        count.inked(ink(mapping.isCurrent()));
     }
 
     private void tellStages() {
@@ -177,7 +177,7 @@ final class GrowthSheet extends SideSheet {
             stages.addAll(then);
         }
         breaks.setText(now.map(GrowthWords::brief).orElse(""));
-        breaks.setForeground(ink(staging.isCurrent()));
+        breaks.inked(ink(staging.isCurrent()));
         rests.setText(now.map(all -> words.headline(all) + " " + GrowthWords.blower(all))
                 .orElse(""));
         foresight.setText(now.flatMap(words::foresight).orElse(""));
@@ -191,9 +191,8 @@ final class GrowthSheet extends SideSheet {
         return new GrowthWords(view().quantities(), view().names());
     }
 
-    private Color ink(boolean isCurrent) {
-        Palette palette = view().look().palette();
-        return isCurrent ? palette.ink() : palette.free();
+    private static Function<Palette, Color> ink(boolean isCurrent) {
+        return isCurrent ? Palette::ink : Palette::free;
     }
 
     @Override

@@ -5,22 +5,38 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.function.BooleanSupplier;
 import java.util.function.DoubleSupplier;
 import java.util.function.IntSupplier;
 import lungfish.drawing.Look;
 import lungfish.drawing.Pictures;
 
-/** A picture on a sheet: as wide as the sheet's text, as high as its painter wants; soft while what it shows is of an older plan. */
+/** A picture on a sheet: as wide as the sheet's text, as high as its painter wants; soft while what it shows is of an older room. */
 final class Painted extends Drawn {
-    private static final float SOFT = 0.4f;
+    /** How much is seen of what is of an older room. */
+    static final float SOFT = 0.4f;
 
     private final transient View view;
     private final transient IntSupplier widthPx;
     private final transient DoubleSupplier heightPx;
     private final transient Pictures.Painting painting;
+    private final transient BooleanSupplier isCurrent;
 
-    Painted(View view, String says, IntSupplier widthPx, DoubleSupplier heightPx, Pictures.Painting painting) {
+    /**
+     * A picture.
+     *
+     * @param says what a screen reader says of it
+     * @param isCurrent whether it shows the room as it is now
+     */
+    Painted(
+            View view,
+            String says,
+            IntSupplier widthPx,
+            DoubleSupplier heightPx,
+            Pictures.Painting painting,
+            BooleanSupplier isCurrent) {
         this.view = view;
+        this.isCurrent = isCurrent;
         this.widthPx = widthPx;
         this.heightPx = heightPx;
         this.painting = painting;
@@ -40,7 +56,7 @@ final class Painted extends Drawn {
     @Override
     protected void paintComponent(Graphics graphics) {
         Graphics2D g = (Graphics2D) graphics.create();
-        if (!view.desk().isCurrent()) {
+        if (!isCurrent.getAsBoolean()) {
             g.setComposite(AlphaComposite.SrcOver.derive(SOFT));
         }
         Look look = view.look();

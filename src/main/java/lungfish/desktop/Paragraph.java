@@ -18,7 +18,7 @@ import org.jspecify.annotations.Nullable;
 final class Paragraph extends JTextArea {
     private final transient View view;
     private final transient Function<Type, Font> font;
-    private final transient Function<Palette, Color> ink;
+    private transient Function<Palette, Color> ink;
     private final transient IntSupplier widthPx;
     private transient @Nullable Measured measured;
     private int heightPx;
@@ -34,6 +34,12 @@ final class Paragraph extends JTextArea {
         wrapped(this);
         ((DefaultCaret) getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE); // a text that is set scrolls nothing
         view.follow(this, this::dress);
+    }
+
+    /** From now on in another ink. A colour that is merely set would last until the view changes next. */
+    void inked(Function<Palette, Color> other) {
+        ink = other;
+        dress();
     }
 
     private void dress() {

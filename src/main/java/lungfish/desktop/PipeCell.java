@@ -15,6 +15,7 @@ import lungfish.drawing.Look;
 import lungfish.drawing.Palette;
 import lungfish.drawing.TapLossPicture;
 import lungfish.drawing.Type;
+import lungfish.quantity.Dimension;
 import lungfish.report.PipeWords;
 
 /** One pipe in one layout: verdict and price, the loss between its taps, and the taps on the axis that all cells share. */
@@ -35,8 +36,8 @@ final class PipeCell extends Drawn {
     private double mostPa = 1;
     private List<Texts> texts = List.of();
 
-    /** What is written in a cell. */
-    private record Texts(String mark, String price, String spread) {}
+    /** What is written in a cell; the amount is the price without its currency, which stands in the sentences below. */
+    private record Texts(String mark, String price, String amount, String spread) {}
 
     PipeCell(View view, PipesModel model) {
         this.view = view;
@@ -68,6 +69,7 @@ final class PipeCell extends Drawn {
         return new Texts(
                 PipeWords.mark(result),
                 words.money(result.variant().price().total()),
+                view.quantities().number(result.variant().price().total(), Dimension.MONEY),
                 words.pressure(result.spreadPa()));
     }
 
@@ -133,7 +135,7 @@ final class PipeCell extends Drawn {
         g.setColor(isOld ? palette.free() : palette.ink());
         int room = getWidth() - left - priceAt;
         boolean hasRoom = texts.stream().allMatch(each -> bold.stringWidth(each.price()) <= room);
-        g.drawString(hasRoom ? written.price() : amount(written.price()), priceAt, baseline);
+        g.drawString(hasRoom ? written.price() : written.amount(), priceAt, baseline);
         g.setFont(type.drawing());
         g.setColor(isOld ? palette.free() : palette.softInk());
         if (texts.stream().allMatch(each -> both(each, bold, plain) <= room)) {
@@ -144,11 +146,6 @@ final class PipeCell extends Drawn {
     /** Beside each other. What has no room in one cell is left out of all. */
     private int both(Texts each, FontMetrics bold, FontMetrics plain) {
         return bold.stringWidth(each.price()) + view.px(GAP) + plain.stringWidth(each.spread());
-    }
-
-    /** The figure without its currency, which stands in the sentences below. */
-    private static String amount(String price) {
-        return price.replaceAll(" ?\\p{L}+", "");
     }
 
     /** The room as drawn has an edge of ink; what is chosen a ground, and a strong edge while the keys go there. */

@@ -177,12 +177,9 @@ final class PipesSheet extends SideSheet {
 
     /** Figures of an older room are soft until the new ones are there. */
     private void soften() {
-        Palette palette = view().look().palette();
         boolean isOld = !later.isCurrent();
-        List.of(headline, chosen, cheapest, toKeep)
-                .forEach(each -> each.setForeground(isOld ? palette.free() : palette.ink()));
-        List.of(reason, axis, build, assumed)
-                .forEach(each -> each.setForeground(isOld ? palette.free() : palette.softInk()));
+        List.of(headline, chosen, cheapest, toKeep).forEach(each -> each.inked(isOld ? Palette::free : Palette::ink));
+        List.of(reason, axis, build, assumed).forEach(each -> each.inked(isOld ? Palette::free : Palette::softInk));
     }
 
     private void take() {

@@ -1,6 +1,5 @@
 package lungfish.desktop;
 
-import java.awt.AlphaComposite;
 import java.awt.Color;
 import java.awt.Font;
 import java.util.List;
@@ -27,7 +26,6 @@ final class SureAnswer {
     private static final int OTHERS = 8;
 
     private static final double WORTH_A_LINE = 0.005;
-    private static final float SOFT = 0.4f;
 
     private final View view;
     private final Stack into;
@@ -171,12 +169,6 @@ final class SureAnswer {
     }
 
     private void picture(String says, double heightPx, Painting painting) {
-        Painted picture = new Painted(view, says, widthPx, () -> heightPx, (area, look, g) -> {
-            if (!isCurrent) {
-                g.setComposite(AlphaComposite.SrcOver.derive(SOFT));
-            }
-            painting.paint(area, look, g);
-        });
-        into.add(picture, "growx");
+        into.add(new Painted(view, says, widthPx, () -> heightPx, painting, () -> isCurrent), "growx");
     }
 }

@@ -38,7 +38,7 @@ final class TodaySheet extends SideSheet {
     private transient Optional<Told> told = Optional.empty();
 
     /** All that the sheet depends on: it is made anew only when some of it changes. */
-    private record Told(Optional<Plan> plan, Look look, int widthPx) {}
+    private record Told(Optional<Plan> plan, boolean isCurrent, Look look, int widthPx) {}
 
     TodaySheet(View view, Side side) {
         super(view, side, "Today and planned");
@@ -52,8 +52,17 @@ final class TodaySheet extends SideSheet {
         return view().wideSidePx();
     }
 
+    private boolean isCurrent() {
+        return view().desk().isCurrent();
+    }
+
+    /** What is of an older room is soft until the new figures are there. */
+    private Function<Palette, Color> aged(Function<Palette, Color> ink) {
+        return isCurrent() ? ink : Palette::free;
+    }
+
     private void tell() {
-        Told now = new Told(view().plan(), view().look(), contentPx());
+        Told now = new Told(view().plan(), isCurrent(), view().look(), contentPx());
         if (told.equals(Optional.of(now))) {
             stack.repaint();
             return;
@@ -84,7 +93,7 @@ final class TodaySheet extends SideSheet {
 
     private Paragraph paragraph(
             Function<Type, Font> type, Function<Palette, Color> ink, String text, String constraints) {
-        Paragraph paragraph = new Paragraph(view(), type, ink, this::contentPx);
+        Paragraph paragraph = new Paragraph(view(), type, aged(ink), this::contentPx);
         paragraph.setText(text);
         stack.add(paragraph, constraints);
         return paragraph;
@@ -116,9 +125,9 @@ final class TodaySheet extends SideSheet {
         Line name = Line.title(view(), title);
         column.add(name, "spanx 2, gapbottom " + view().px(2));
         for (String reason : reasons) {
-            Line sign = new Line(view(), Type::label, Palette::air);
+            Line sign = new Line(view(), Type::label, aged(Palette::air));
             sign.setText(mark);
-            Paragraph text = new Paragraph(view(), Type::body, Palette::ink, () -> columnPx() - view().px(16));
+            Paragraph text = new Paragraph(view(), Type::body, aged(Palette::ink), () -> columnPx() - view().px(16));
             text.setText(reason);
             column.add(sign, "aligny top, wmin " + view().px(12));
             column.add(text, "growx, wmin 0");
@@ -153,7 +162,8 @@ final class TodaySheet extends SideSheet {
                         says,
                         this::contentPx,
                         () -> MoneyPicture.height(view().look()),
-                        (area, look, g) -> MoneyPicture.paint(cost, area, look, g)),
+                        (area, look, g) -> MoneyPicture.paint(cost, area, look, g),
+                        this::isCurrent),
                 "growx");
     }
 
@@ -186,13 +196,14 @@ final class TodaySheet extends SideSheet {
                         title + ", today and planned",
                         this::columnPx,
                         () -> heightPx.applyAsDouble(view().look()),
-                        painting),
+                        painting,
+                        this::isCurrent),
                 "wmin 0");
         return panel;
     }
 
     private void figures(Plan plan, Beside beside) {
-        FiguresGrid grid = new FiguresGrid(view(), this::contentPx);
+        FiguresGrid grid = new FiguresGrid(view(), this::contentPx, isCurrent());
         grid.heads("Small pumps", "Central blower");
         new BesideRows(plan, beside, view().quantities())
                 .all()

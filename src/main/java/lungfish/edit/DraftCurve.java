@@ -151,7 +151,7 @@ final class DraftCurve {
 
     private void checkWhole() {
         if (points.size() < 2) {
-            complaints.add(Complaint.ofAll(
+            complaints.add(Complaint.ofWhole(
                     "Type two points of its curve or more: the flow in the open, and what is left at pressure."));
             return;
         }

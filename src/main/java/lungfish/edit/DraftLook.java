@@ -16,48 +16,71 @@ public record DraftLook(List<Complaint> complaints, Optional<BlowerClass> curve,
         complaints = List.copyOf(complaints);
     }
 
+    /** What of the form is meant. */
+    public sealed interface Where {
+        /** Whether it is the curve, or a cell of it. */
+        default boolean isOfCurve() {
+            return this instanceof Cell || this instanceof WholeCurve;
+        }
+    }
+
+    /** The name of the blower. */
+    public record Name() implements Where {}
+
+    /** A single figure. */
+    public record Slot(BlowerSlot slot) implements Where {}
+
+    /** A cell of the curve; rows and columns count from 0. */
+    public record Cell(int row, int column) implements Where {}
+
+    /** The points of the curve together. */
+    public record WholeCurve() implements Where {}
+
     /**
      * Something to mend.
      *
-     * @param where the slot; absent: the name, or a point
-     * @param row of the curve, 0 the first; below 0: no point
-     * @param column of that row
+     * @param where it stands
+     *
      * @param isMissing whether it is only not typed yet
      * @param says what is wrong, and how to mend it
      */
-    public record Complaint(Optional<BlowerSlot> where, int row, int column, boolean isMissing, String says) {
+    public record Complaint(Where where, boolean isMissing, String says) {
         static Complaint of(BlowerSlot slot, String says) {
-            return new Complaint(Optional.of(slot), -1, -1, false, says);
+            return new Complaint(new Slot(slot), false, says);
         }
 
         static Complaint missing(BlowerSlot slot, String says) {
-            return new Complaint(Optional.of(slot), -1, -1, true, says);
+            return new Complaint(new Slot(slot), true, says);
         }
 
         static Complaint at(int row, int column, String says) {
-            return new Complaint(Optional.empty(), row, column, false, says);
+            return new Complaint(new Cell(row, column), false, says);
         }
 
-        static Complaint ofAll(String says) {
-            return new Complaint(Optional.empty(), -1, -1, true, says);
+        static Complaint noName(String says) {
+            return new Complaint(new Name(), true, says);
+        }
+
+        static Complaint ofWhole(String says) {
+            return new Complaint(new WholeCurve(), true, says);
         }
 
         boolean isOfPoint() {
-            return row >= 0;
+            return where instanceof Cell;
         }
     }
 
     /** What is to mend in a slot; empty where nothing is. */
     public Optional<Complaint> of(BlowerSlot slot) {
-        return complaints.stream()
-                .filter(each -> each.where().equals(Optional.of(slot)))
-                .findFirst();
+        return at(new Slot(slot));
     }
 
     /** What is to mend in a cell of the curve. */
     public Optional<Complaint> at(int row, int column) {
-        return complaints.stream()
-                .filter(each -> each.row() == row && each.column() == column)
-                .findFirst();
+        return at(new Cell(row, column));
+    }
+
+    private Optional<Complaint> at(Where where) {
+        return complaints.stream().filter(each -> each.where().equals(where)).findFirst();
     }
 }

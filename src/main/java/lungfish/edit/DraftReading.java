@@ -36,7 +36,7 @@ final class DraftReading {
 
     DraftLook look() {
         if (draft.name().isBlank()) {
-            complaints.add(Complaint.ofAll("Give it a name, as you will look for it: its type and size."));
+            complaints.add(Complaint.noName("Give it a name, as you will look for it: its type and size."));
         }
         for (BlowerSlot slot : BlowerSlot.values()) {
             read(slot);

@@ -42,6 +42,13 @@ public record Quantities(DisplayUnits units, String currency) {
         return isMoney(dimension) ? withCurrency(shown) : shown;
     }
 
+    /** The number alone, as it is shown, where its unit or its currency stands beside it. */
+    public String number(double si, Dimension dimension) {
+        String shown = new Quantities(units, "").show(si, dimension);
+        int end = shown.indexOf(' ');
+        return end < 0 || !Double.isFinite(si) ? shown : shown.substring(0, end);
+    }
+
     private static boolean isMoney(Dimension dimension) {
         return dimension == Dimension.MONEY || dimension == Dimension.ENERGY_PRICE;
     }

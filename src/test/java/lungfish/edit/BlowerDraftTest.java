@@ -197,4 +197,16 @@ final class BlowerDraftTest {
         assertThat(whole().look(with, catalogue, metric).done().orElseThrow().id())
                 .isEqualTo("own-blue-one-2");
     }
+
+    @Test
+    void aNameThatIsMissingIsNoFaultOfTheCurve() {
+        DraftLook nameless = look(whole().named(""));
+        assertThat(nameless.complaints())
+                .singleElement()
+                .matches(each ->
+                        each.where() instanceof DraftLook.Name && !each.where().isOfCurve());
+
+        DraftLook pointless = look(BlowerDraft.empty().named("Blue one"));
+        assertThat(pointless.complaints()).anyMatch(each -> each.where().isOfCurve());
+    }
 }

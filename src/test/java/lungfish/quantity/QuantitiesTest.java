@@ -130,6 +130,27 @@ final class QuantitiesTest {
                 .isEqualTo(shown);
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ';',
+            textBlock = """
+        118.4; $; 118
+        -118.4; €; -118
+        1249; EUR; 1249""")
+    void theNumberAloneCarriesNoCurrency(double amount, String currency, String shown) {
+        assertThat(new Quantities(METRIC, currency).number(amount, Dimension.MONEY))
+                .isEqualTo(shown);
+    }
+
+    /** 1 m³/s is 60 000 L/min. */
+    @Test
+    void theNumberAloneCarriesNoUnit() {
+        Quantities metric = new Quantities(METRIC, "EUR");
+        assertThat(metric.number(1.5 / 60_000, Dimension.AIR_FLOW)).isEqualTo("1.50");
+        assertThat(metric.number(Double.NaN, Dimension.AIR_FLOW)).isEqualTo("unknown");
+        assertThat(metric.number(Double.POSITIVE_INFINITY, Dimension.AIR_FLOW)).isEqualTo("without end");
+    }
+
     @Test
     void thePriceOfEnergyIsThatOfAKilowattHour() {
         // 0.36 for 3.6 MJ
