@@ -155,7 +155,7 @@ final class DrawingJourneysTest extends Journey {
     /** What a keeper asks before adding tanks: draw the rack, mark it as planned, read what is left. */
     @Test
     void aPlannedRackIsAddedAndTheHeadroomRead() {
-        assertThat(person.<String>see(() -> reasonNow(Subject.HEADROOM))).contains("the 6 planned fit");
+        assertThat(person.<String>see(() -> reasonNow(Subject.HEADROOM))).contains("the 18 planned do not all fit");
         int outlets = person.see(() -> room().seats().size());
         int racks = person.see(() -> room().racks().size());
         take("R");
@@ -172,7 +172,7 @@ final class DrawingJourneysTest extends Journey {
         int added = person.see(() -> room().seats().size()) - outlets;
         assertThat(added).isPositive();
         person.until(
-                "the headroom of it", () -> reasonNow(Subject.HEADROOM).contains("the " + (6 + added) + " planned"));
+                "the headroom of it", () -> reasonNow(Subject.HEADROOM).contains("the " + (18 + added) + " planned"));
         assertThat(headline(Subject.HEADROOM)).endsWith("more outlets");
     }
 }
