@@ -7,7 +7,7 @@ import java.awt.geom.Point2D;
 import java.nio.file.Path;
 import java.util.function.Supplier;
 import javax.swing.JButton;
-import javax.swing.JComponent;
+import javax.swing.JComboBox;
 import javax.swing.JList;
 import javax.swing.JTextField;
 import javax.swing.JToggleButton;
@@ -162,10 +162,11 @@ final class DrawingJourneysTest extends Journey {
         drag(4.6, 2.6, 5.9, 3.0);
         person.until("the rack", () -> room().racks().size() == racks + 1);
         person.act(ShowChosen.class);
-        JComponent stage = person.part(JComponent.class, "Stage");
+        JComboBox<?> stage = person.part(JComboBox.class, "Stage");
         person.until("the first field", () -> Person.owner() != null);
         person.click(stage);
-        person.press("P"); // planned
+        person.until("its choices", stage::isPopupVisible);
+        person.press("DOWN");
         person.press("ENTER");
         person.until("it is planned", () -> room().racks().get(racks).isPlanned());
         untilPlanned();
