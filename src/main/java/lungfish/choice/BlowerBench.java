@@ -86,9 +86,9 @@ public record BlowerBench(Room room, Needed needed, Asked asked, List<Wish> orde
         return rows.stream().filter(row -> row.candidate().suitsMains()).count();
     }
 
-    /** Where the level is heard, in the keeper's words: "the desk". */
-    public String listener() {
-        return room.listener().map(Listener::name).orElse("an assumed listener");
+    /** Where the level is heard, in the keeper's words: "the desk"; absent: assumed. */
+    public Optional<String> listener() {
+        return room.listener().map(Listener::name);
     }
 
     /** The row of a class. */

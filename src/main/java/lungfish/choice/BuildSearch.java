@@ -9,6 +9,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lungfish.catalogue.BlowerClass;
 import lungfish.cost.CostAnswer;
+import lungfish.edit.BlowerEdits;
+import lungfish.edit.Edit;
 import lungfish.plan.Basis;
 import lungfish.room.Room;
 import lungfish.sizing.Candidate;
@@ -151,7 +153,9 @@ final class BuildSearch {
 
     private Build build(Pair pair, Optional<Limit> leftOut) {
         PipeResult pipe = pipes.get(pair.pipe());
-        Room room = BuiltRoom.of(pipe.variant().room(), kinds.get(pair.kind()));
+        BlowerClass kind = kinds.get(pair.kind());
+        Edit buying = pipe.basis().isChosen() ? BlowerEdits.choose(kind) : BlowerEdits.settle(kind);
+        Room room = buying.of(pipe.variant().room());
         return build(pipe, verdict(pair, leftOut), room);
     }
 

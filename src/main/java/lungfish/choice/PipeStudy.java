@@ -78,7 +78,7 @@ public record PipeStudy(Room room, List<PipeResult> results) {
     /** Solves the variants of one room. */
     private record Work(Planner planner, Basis drawn) {
         PipeStudy study(List<PipeVariant> variants, Progress progress) {
-            Candidate chosen = drawn.chosen(drawn.isChosen() ? List.of() : drawn.ranked());
+            Candidate chosen = drawn.chosen();
             List<PipeResult> solved = new ArrayList<>();
             for (int i = 0; i < variants.size(); i++) {
                 progress.at(i, variants.size());
@@ -94,7 +94,7 @@ public record PipeStudy(Room room, List<PipeResult> results) {
         }
 
         private PipeResult result(PipeVariant variant, Basis basis, Candidate chosen) {
-            Candidate candidate = basis.isChosen() ? basis.chosen(List.of()) : basis.judge(chosen.kind());
+            Candidate candidate = basis.like(chosen);
             Duty duty = new Duty(candidate, !basis.isChosen(), basis.needed(), basis.neededClean());
             return new PipeResult(
                     variant,

@@ -23,6 +23,7 @@ import lungfish.edit.DraftLook;
 import lungfish.edit.OwnBlowerEdits;
 import lungfish.plan.Planner;
 import lungfish.report.BenchWords;
+import lungfish.report.Sentences;
 import lungfish.room.Room;
 import net.miginfocom.swing.MigLayout;
 
@@ -94,8 +95,7 @@ final class DataSheet extends SideSheet {
 
     /** "LINEAR_PISTON" is "Linear piston". */
     private static String word(BlowerClass.Kind kind) {
-        String words = kind.name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+        return Sentences.capital(kind.name().toLowerCase(Locale.ROOT).replace('_', ' '));
     }
 
     private Stack form() {

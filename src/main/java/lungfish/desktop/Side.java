@@ -38,7 +38,6 @@ final class Side extends JPanel {
     private final JPanel over = new JPanel(new BorderLayout());
     private final SidePanel firstPanel;
     private final transient Map<Optional<BlowerClass>, BlowerDraft> unfinished = new HashMap<>();
-    private transient Runnable opened = () -> {};
     private transient Consumer<Blower.Role> drawing = role -> {};
     private transient Consumer<PartId> lead = part -> {};
     private @Nullable SideSheet open;
@@ -149,15 +148,6 @@ final class Side extends JPanel {
         drawing.accept(role);
     }
 
-    /** Runs once a sheet is open: at once where one is. */
-    void whenOpened(Runnable then) {
-        if (open != null) {
-            then.run();
-        } else {
-            opened = then;
-        }
-    }
-
     /** Shows a sheet over the panels; the focus goes into it, and back when it closes. */
     void open(SideSheet sheet) {
         if (open != null) {
@@ -173,8 +163,6 @@ final class Side extends JPanel {
         cards.show(deck, SHEET);
         over.revalidate();
         sheet.takeFocus();
-        opened.run();
-        opened = () -> {};
     }
 
     /** What was typed of a blower, or of a new one, and not kept. */

@@ -107,7 +107,7 @@ final class StageCell extends JPanel implements ListCellRenderer<Stage> {
     }
 
     private String add(String text, Function<Type, Font> type, Function<Palette, Color> ink) {
-        Function<Palette, Color> inked = isCurrent.getAsBoolean() ? ink : Palette::softInk;
+        Function<Palette, Color> inked = isCurrent.getAsBoolean() ? ink : Palette::free;
         int wide = widthPx.getAsInt() - view.px(RAIL + 12);
         Paragraph paragraph = new Paragraph(view, type, inked, () -> wide);
         paragraph.setText(text);

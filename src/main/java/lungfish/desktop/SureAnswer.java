@@ -25,8 +25,6 @@ final class SureAnswer {
     /** Other blowers that are listed. */
     private static final int OTHERS = 8;
 
-    private static final double WORTH_A_LINE = 0.005;
-
     private final View view;
     private final Stack into;
     private final IntSupplier widthPx;
@@ -127,7 +125,7 @@ final class SureAnswer {
         String first = SureWords.advice(weights.get(0).spread());
         paragraph(Type::body, Palette::ink, "This first: " + first).setName("measure-first");
         List<WeightsPicture.Row> rows = weights.stream()
-                .filter(weight -> weight.share() >= WORTH_A_LINE)
+                .filter(SureWords::isWorthALine)
                 .map(weight -> new WeightsPicture.Row(
                         SureWords.name(weight.spread()), weight.share(), words.show(weight.share(), Dimension.SHARE)))
                 .toList();

@@ -77,7 +77,8 @@ final class WishChips extends JPanel {
     private static String tip(Wish wish) {
         String means =
                 switch (wish) {
-                    case RESERVE -> "Keeps the wished reserve, and is no louder than you will bear.";
+                    case RESERVE ->
+                        "Keeps the wished reserve, is no louder than you will bear, and lasts on the battery.";
                     case SMALLEST -> "By its rated flow; a tenth more or less is the same.";
                     case CHEAPEST -> "By its price; a tenth more or less is the same.";
                     case QUIETEST -> "By the level where you sit; less than 3 dB is the same.";

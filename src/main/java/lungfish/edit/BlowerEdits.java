@@ -18,8 +18,18 @@ public final class BlowerEdits {
 
     /** This machine, of the catalogue or of the room's own. */
     public static Edit choose(BlowerClass kind) {
+        return planned(choosing(kind), blower -> blower.withMachine(Optional.of(kind.id())));
+    }
+
+    /** This machine wherever the room leaves the choice to the plan; what it names stays. */
+    public static Edit settle(BlowerClass kind) {
         return planned(
-                "Choose " + Words.midSentence(kind.name()), blower -> blower.withMachine(Optional.of(kind.id())));
+                choosing(kind),
+                blower -> blower.machine().isPresent() ? blower : blower.withMachine(Optional.of(kind.id())));
+    }
+
+    private static String choosing(BlowerClass kind) {
+        return "Choose " + Words.midSentence(kind.name());
     }
 
     /** Whatever machine the plan recommends. */

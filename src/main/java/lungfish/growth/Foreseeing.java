@@ -14,15 +14,11 @@ final class Foreseeing {
     /** The cheapest that does; a machine that the keeper has already is none where several are wanted. */
     static Optional<Stages.Foresight> of(List<Basis> stages, Fleet now) {
         int machines = now.machines();
-        double price = now.placed().stream()
-                .mapToDouble(placed ->
-                        placed.machine().count() * placed.machine().kind().price())
-                .sum();
         return stages.get(0).buyable().stream()
                 .filter(kind -> carries(kind, stages))
                 .min(Comparator.comparingDouble(BlowerClass::price).thenComparing(BlowerClass::id))
-                .map(kind ->
-                        new Stages.Foresight(kind, machines, machines * kind.price(), machines * kind.price() - price));
+                .map(kind -> new Stages.Foresight(
+                        kind, machines, machines * kind.price(), machines * kind.price() - now.price()));
     }
 
     private static boolean carries(BlowerClass kind, List<Basis> stages) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import lungfish.room.Rack;
 import lungfish.room.Room;
 
@@ -23,10 +24,17 @@ public record Grown(Stage.When when, Room room) {
                 .forEach(rack -> numbers.add(rack.step().number()));
         List<Grown> steps = new ArrayList<>();
         for (int number : numbers) {
-            Room room = Growing.with(drawn, rack -> rack.step().number() <= number);
+            Room room = with(drawn, rack -> rack.step().number() <= number);
             steps.add(new Grown(when(drawn, number), room));
         }
         return steps;
+    }
+
+    /** The room with some of its planned racks in place. */
+    static Room with(Room room, Predicate<Rack> there) {
+        return room.withRacks(room.racks().stream()
+                .map(rack -> rack.isPlanned() && there.test(rack) ? rack.at(Rack.Stage.IN_PLACE) : rack)
+                .toList());
     }
 
     private static Stage.When when(Room drawn, int number) {

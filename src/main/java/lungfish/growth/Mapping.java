@@ -43,7 +43,7 @@ public final class Mapping {
     private Mapping(Planner planner, Basis basis, Newcomer newcomer) {
         this.planner = planner;
         this.basis = basis;
-        this.candidate = basis.chosen(basis.ranked());
+        this.candidate = basis.chosen();
         this.newcomer = newcomer;
     }
 

@@ -8,6 +8,7 @@ import lungfish.catalogue.AccessoryClass;
 import lungfish.catalogue.BatteryClass;
 import lungfish.catalogue.BlowerClass;
 import lungfish.catalogue.PipeSize;
+import lungfish.edit.BlowerEdits;
 import lungfish.room.Backup;
 import lungfish.room.Blower;
 import lungfish.room.Room;
@@ -72,7 +73,7 @@ public sealed interface Mend {
 
         @Override
         public Room in(Room room) {
-            return Growing.exchanged(room, to);
+            return BlowerEdits.choose(to).of(room);
         }
     }
 

@@ -37,6 +37,9 @@ final class Mending {
     /** Beyond the next two sizes no main is laid for one more rack. */
     private static final int SIZES = 2;
 
+    /** Of two at one price, that of fewer steps. */
+    static final Comparator<Mend> CHEAPEST_FIRST = Comparator.comparingDouble(Mend::price);
+
     private final Planner planner;
     private final Basis basis;
     private final Candidate blower;
@@ -56,8 +59,7 @@ final class Mending {
 
     /** The cheapest that works; where none does, the cheapest that leaves no more than a wish unmet. */
     Repair cheapest() {
-        Queue<Mend> waiting = new PriorityQueue<>(Comparator.comparingDouble(Mend::price)
-                .thenComparingInt(step -> steps(step).size()));
+        Queue<Mend> waiting = new PriorityQueue<>(CHEAPEST_FIRST);
         waiting.addAll(first());
         Repair second = new Repair(Optional.empty(), Optional.empty(), 0);
         int tried = 0;
@@ -80,7 +82,7 @@ final class Mending {
 
     /** What a mended room still breaks; empty where it cannot be solved. */
     private Optional<List<Limit.Broken>> broken(Mend step) {
-        return planner.basis(step.in(basis.room())).map(mended -> Breaks.of(mended, mended.chosen(List.of())));
+        return planner.basis(step.in(basis.room())).map(mended -> Breaks.of(mended, mended.chosen()));
     }
 
     private static boolean works(Optional<List<Limit.Broken>> broken) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lungfish.demand.Need;
 import lungfish.demand.Upkeep;
+import lungfish.edit.BlowerEdits;
 import lungfish.headroom.Fits;
 import lungfish.headroom.Newcomer;
 import lungfish.network.Network;
@@ -34,8 +35,8 @@ final class RackTrial {
     RackTrial(Planner planner, Basis now, Candidate blower, Newcomer newcomer, Rack rack) {
         this.rack = rack;
         this.newcomer = newcomer;
-        Room room = Growing.settled(now.room(), blower.kind());
-        this.grown = planner.basis(Growing.with(room, each -> each.id().equals(rack.id())), OptionalDouble.of(EVERY_M));
+        Room room = BlowerEdits.settle(blower.kind()).of(now.room());
+        this.grown = planner.basis(Grown.with(room, each -> each.id().equals(rack.id())), OptionalDouble.of(EVERY_M));
     }
 
     /** Whether it fits, and where best; empty where the grown room cannot be solved, or the rack has no outlets. */
@@ -46,10 +47,10 @@ final class RackTrial {
     }
 
     private RackFit fit(Basis basis, int outlets, Progress progress) {
-        Candidate blower = basis.chosen(List.of());
+        Candidate blower = basis.chosen();
         Fits own = fits(basis, blower);
         Optional<RackFit.Best> best = best(basis, progress).flatMap(node -> basis.rehung(this::isOfRack, node)
-                .map(rehung -> place(basis, node, fits(rehung, rehung.chosen(List.of())))));
+                .map(rehung -> place(basis, node, fits(rehung, rehung.chosen()))));
         return new RackFit(
                 rack.id(),
                 outlets,

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lungfish.catalogue.BlowerClass;
+import lungfish.edit.BlowerEdits;
 import lungfish.plan.Basis;
 import lungfish.plan.Planner;
 import lungfish.plan.Progress;
@@ -49,11 +50,12 @@ public final class Staging {
         for (Grown step : grown) {
             Room room = step.room();
             Optional<BlowerClass> kind = blower.map(Candidate::kind);
-            Optional<Basis> basis =
-                    planner.basis(kind.map(each -> Growing.settled(room, each)).orElse(room));
+            Optional<Basis> basis = planner.basis(
+                    kind.map(each -> BlowerEdits.settle(each).of(room)).orElse(room));
             if (blower.isEmpty()) {
-                blower = basis.map(first -> first.chosen(first.ranked()));
-                basis = blower.flatMap(first -> planner.basis(Growing.settled(room, first.kind())));
+                blower = basis.map(Basis::chosen);
+                basis = blower.flatMap(
+                        first -> planner.basis(BlowerEdits.settle(first.kind()).of(room)));
             }
             basis.ifPresent(each -> solved.add(new Solved(step.when(), each)));
             told();
@@ -81,7 +83,7 @@ public final class Staging {
 
     private Stage stage(Solved solved, List<Finding> now) {
         Basis basis = solved.basis();
-        Candidate blower = basis.chosen(List.of());
+        Candidate blower = basis.chosen();
         Optional<Limit.Broken> breaks = Breaks.of(basis, blower).stream().findFirst();
         Optional<Repair> repair = breaks.map(broken -> new Mending(planner, basis, blower, this::heard).cheapest());
         List<Finding> fresh = findings(solved).stream()

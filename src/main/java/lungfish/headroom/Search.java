@@ -44,20 +44,10 @@ public final class Search {
     private record Total(double pressurePa, double freeM3PerS) {}
 
     /**
-     * A search for room for outlets like the commonest.
+     * A search for room for outlets of a kind.
      *
      * @param further limits beyond flow, pressure, rating and heat (noise, battery), judged where the tired machine runs, as in the headline
      */
-    public Search(
-            PipedRoom room,
-            Fleet fleet,
-            Needed needed,
-            Asked asked,
-            Function<Running, Optional<Limit.Broken>> further) {
-        this(room, fleet, needed, asked, further, Newcomer.commonest(room.needs()));
-    }
-
-    /** A search for room for outlets of any kind. */
     public Search(
             PipedRoom room,
             Fleet fleet,

@@ -46,8 +46,10 @@ public final class Basis {
     private final Needed needed;
     private final Needed neededClean;
     private final Bench bench;
-    /** Worked out when it is first asked for; whoever works it out again finds the same. */
+    /** Worked out when it is first asked for, as the ranking is; whoever works it out again finds the same. */
     private @Nullable AirSpeed speed;
+
+    private @Nullable List<Candidate> ranked;
 
     private Basis(Setup setup, PipedRoom piped, Choosing choosing, Fleet places, Needed needed, Needed neededClean) {
         this.setup = setup;
@@ -143,7 +145,12 @@ public final class Basis {
 
     /** All candidates, ranked by the keeper's wishes. */
     public List<Candidate> ranked() {
-        return bench.rank(places, classes());
+        List<Candidate> known = ranked;
+        if (known == null) {
+            known = bench.rank(places, classes());
+            ranked = known;
+        }
+        return known;
     }
 
     /** Whether the room names every machine itself. */
@@ -151,9 +158,14 @@ public final class Basis {
         return choosing.isChosen();
     }
 
-    /** The blower that the room names, or else the first of these. */
-    public Candidate chosen(List<Candidate> ranked) {
-        return isChosen() ? bench.verdict(places) : ranked.get(0);
+    /** The blower that the room names, or else the first of the ranking. */
+    public Candidate chosen() {
+        return isChosen() ? bench.verdict(places) : ranked().get(0);
+    }
+
+    /** The blower that the same room has in another state, judged in this one. */
+    public Candidate like(Candidate there) {
+        return isChosen() ? bench.verdict(places) : judge(there.kind());
     }
 
     /**
@@ -221,7 +233,7 @@ public final class Basis {
 
     /** Looks for room for outlets like the commonest with a candidate; can be asked again with other numbers of the room. */
     public Search search(Candidate candidate) {
-        return new Search(piped, candidate.fleet(), needed, asked(), running -> further(candidate, running));
+        return search(candidate, Newcomer.commonest(piped.needs()));
     }
 
     /** The same room with some of its outlets hung at one node; empty where it cannot be solved so. */

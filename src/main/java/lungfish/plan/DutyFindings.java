@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lungfish.blower.Machine;
-import lungfish.blower.Wear;
 import lungfish.catalogue.BlowerClass;
 import lungfish.quantity.Dimension;
 import lungfish.reason.Amount;
@@ -24,9 +23,6 @@ import lungfish.sizing.Running;
 
 /** What is wrong, or good to know, about the blower. */
 final class DutyFindings {
-    /** Figures that were found by halving or by a solver agree to this share. */
-    private static final double ROUNDING = 1e-6;
-
     private final Setup setup;
     private final Duty duty;
     private final Asked asked;
@@ -107,26 +103,27 @@ final class DutyFindings {
         if (isShort(duty.candidate())) {
             return;
         }
-        if (runsPa < neededPa * (1 - ROUNDING)) {
+        if (runsPa < neededPa * (1 - Misses.ROUNDING)) {
             add(Code.BLED_BELOW_NEED, runsPa, neededPa, Dimension.PRESSURE);
-        } else if (runsPa - neededPa < asked.sparePa() * (1 - ROUNDING)) {
-            findings.add(Finding.of(
-                    Code.INDEX_BELOW_RESERVE,
-                    duty.needed().index().id().part(),
-                    new Amount("found", Math.max(0, runsPa - neededPa), Dimension.PRESSURE),
-                    new Amount("allowed", asked.sparePa(), Dimension.PRESSURE)));
+            return;
         }
+        PartId index = duty.needed().index().id().part();
+        Misses.spare(duty.needed(), duty.candidate(), asked.sparePa())
+                .ifPresent(broken -> findings.add(Finding.of(
+                        Code.INDEX_BELOW_RESERVE,
+                        index,
+                        new Amount("found", broken.foundSi(), Dimension.PRESSURE),
+                        new Amount("allowed", broken.allowedSi(), Dimension.PRESSURE))));
     }
 
-    /** Together they give enough: does each give what the pipe draws at its place? */
     private void shares() {
-        List<Fleet.Placed> placed = fleet().placed();
-        for (int i = 0; i < placed.size() && !isShort(duty.candidate()); i++) {
-            double gives = fleet().freeAt(i, duty.needed().pressurePa(), Wear.TIRED);
-            double drawn = duty.needed().tuned().source(i).askedM3PerS();
-            if (gives < drawn * (1 - ROUNDING)) {
-                add(Code.SHARE_SHORT, placed.get(i).machine(), gives, drawn, Dimension.AIR_FLOW);
-            }
+        List<Optional<Limit.Broken>> shares =
+                isShort(duty.candidate()) ? List.of() : Misses.shares(duty.needed(), fleet());
+        for (int i = 0; i < shares.size(); i++) {
+            Machine machine = fleet().placed().get(i).machine();
+            shares.get(i)
+                    .ifPresent(broken ->
+                            add(Code.SHARE_SHORT, machine, broken.foundSi(), broken.allowedSi(), Dimension.AIR_FLOW));
         }
     }
 

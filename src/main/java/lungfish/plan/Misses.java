@@ -2,8 +2,11 @@ package lungfish.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import lungfish.blower.Wear;
 import lungfish.sizing.Candidate;
+import lungfish.sizing.Fleet;
 import lungfish.sizing.Limit;
 import lungfish.sizing.Needed;
 
@@ -17,8 +20,12 @@ final class Misses {
     static List<Limit.Broken> of(Basis basis, Candidate candidate) {
         List<Limit.Broken> missed = new ArrayList<>(candidate.broken());
         if (candidate.reserveShare() >= 0) {
-            addShares(basis.needed(), candidate, missed);
-            addSpare(basis, candidate, missed);
+            Needed needed = basis.needed();
+            shares(needed, candidate.fleet()).stream()
+                    .flatMap(Optional::stream)
+                    .limit(1)
+                    .forEach(missed::add);
+            spare(needed, candidate, basis.asked().sparePa()).ifPresent(missed::add);
         }
         AirSpeed speed = basis.speed();
         if (speed.isFast()) {
@@ -27,24 +34,24 @@ final class Misses {
         return missed;
     }
 
-    /** Together they give enough: the first place that does not give what the pipe draws there. */
-    private static void addShares(Needed needed, Candidate candidate, List<Limit.Broken> missed) {
-        for (int i = 0; i < candidate.fleet().placed().size(); i++) {
-            double gives = candidate.fleet().freeAt(i, needed.pressurePa(), Wear.TIRED);
-            double drawn = needed.tuned().source(i).askedM3PerS();
-            if (gives < drawn * (1 - ROUNDING)) {
-                missed.add(Limit.FLOW.broken(gives, drawn));
-                return;
-            }
-        }
+    /** Together they give enough: each place that does not give what the pipe draws there; none in its place in the list. */
+    static List<Optional<Limit.Broken>> shares(Needed needed, Fleet fleet) {
+        return IntStream.range(0, fleet.placed().size())
+                .mapToObj(place -> share(needed, fleet, place))
+                .toList();
+    }
+
+    private static Optional<Limit.Broken> share(Needed needed, Fleet fleet, int place) {
+        double gives = fleet.freeAt(place, needed.pressurePa(), Wear.TIRED);
+        double drawn = needed.tuned().source(place).askedM3PerS();
+        return gives < drawn * (1 - ROUNDING) ? Optional.of(Limit.FLOW.broken(gives, drawn)) : Optional.empty();
     }
 
     /** Where it runs, tired, there should be this much more than the index outlet needs. */
-    private static void addSpare(Basis basis, Candidate candidate, List<Limit.Broken> missed) {
-        double wishedPa = basis.asked().sparePa();
-        double sparePa = candidate.tired().gaugePa() - basis.needed().pressurePa();
-        if (sparePa < wishedPa * (1 - ROUNDING) - ROUNDING) {
-            missed.add(Limit.SPARE.broken(Math.max(0, sparePa), wishedPa));
-        }
+    static Optional<Limit.Broken> spare(Needed needed, Candidate candidate, double wishedPa) {
+        double sparePa = candidate.tired().gaugePa() - needed.pressurePa();
+        return sparePa < wishedPa * (1 - ROUNDING) - ROUNDING
+                ? Optional.of(Limit.SPARE.broken(Math.max(0, sparePa), wishedPa))
+                : Optional.empty();
     }
 }

@@ -125,7 +125,7 @@ final class Planning {
 
     private Optional<AirSide> airSide(Basis basis) {
         List<Candidate> candidates = basis.ranked();
-        Candidate candidate = basis.chosen(candidates);
+        Candidate candidate = basis.chosen();
         Duty duty = new Duty(candidate, !basis.isChosen(), basis.needed(), basis.neededClean());
         return AirSide.of(setup, basis, duty, candidates);
     }

@@ -48,7 +48,7 @@ final class BenchJson {
         Keys.number(out, "wished_reserve_share", bench.asked().reserveShare());
         Keys.number(out, "loudest_dba", bench.asked().loudestDba());
         Keys.number(out, "mains_v", bench.asked().mainsV());
-        out.text("listener", bench.listener());
+        Keys.text(out, "listener", bench.listener());
     }
 
     private void row(JsonWriter out, BenchRow row) {

@@ -45,37 +45,42 @@ public final class BenchWords {
 
     /** What the first one is among those that serve. */
     private String picked(BenchReason reason) {
-        String that = reason.broken().isEmpty() ? "that " + keepsWishes() : "that serves the room";
         if (reason.best().isEmpty()) {
-            return (bench.serving() == 1 ? "the only one " : "as good as any ") + that;
+            return (bench.serving() == 1 ? "the only one " : "as good as any ") + that(reason, false);
         }
         List<String> words = reason.best().stream()
                 .filter(wish -> wish != Wish.RESERVE)
                 .map(BenchWords::most)
                 .collect(Collectors.toCollection(ArrayList::new));
         if (words.isEmpty()) {
-            return "the only one " + that;
+            return "the only one " + that(reason, false);
         }
         String last = words.remove(words.size() - 1);
         return words.isEmpty()
-                ? "the " + last + " " + that
-                : "the " + last + " of the " + String.join(" and ", words) + " "
-                        + that.replace("that keeps", "that keep");
+                ? "the " + last + " " + that(reason, false)
+                : "the " + last + " of the " + String.join(" and ", words) + " " + that(reason, true);
     }
 
-    /** Every wish, where one that keeps the reserve misses another. */
-    private String keepsWishes() {
-        boolean others = bench.rows().stream()
+    /** What the first one does, or all of those among which it is the first. */
+    private String that(BenchReason reason, boolean several) {
+        String keeps = several ? "that keep " : "that keeps ";
+        String serves = several ? "that serve the room" : "that serves the room";
+        double share = bench.asked().reserveShare();
+        if (reason.broken().isEmpty() && othersMissWishes()) {
+            return keeps + "every wish";
+        }
+        return reason.broken().isEmpty() && share > 0
+                ? keeps + quantities.show(share, Dimension.SHARE) + " in reserve"
+                : serves;
+    }
+
+    /** Whether one that keeps the reserve misses another wish. */
+    private boolean othersMissWishes() {
+        return bench.rows().stream()
                 .map(BenchRow::candidate)
                 .anyMatch(each -> each.serves()
                         && !each.fits()
                         && each.shortOf(Limit.RESERVE).isEmpty());
-        return others ? "keeps every wish" : keepsReserve();
-    }
-
-    private String keepsReserve() {
-        double share = bench.asked().reserveShare();
-        return share > 0 ? "keeps " + quantities.show(share, Dimension.SHARE) + " in reserve" : "serves the room";
     }
 
     private static String alone(BenchReason reason) {
@@ -136,7 +141,8 @@ public final class BenchWords {
             case HEAT ->
                 "its air is " + quantities.show(broken.bySi(), Dimension.TEMPERATURE_RISE) + " too warm for the pipe";
             case RESERVE -> "keeps " + found + " in reserve, not " + allowed;
-            case NOISE -> decibels(broken.bySi()) + " too loud at " + listener();
+            case NOISE ->
+                decibels(broken.bySi()) + " too loud at " + bench.listener().orElse("the listener");
             case RUNTIME -> "runs " + found + " on battery, not " + allowed;
             case SPARE -> "leaves " + found + " to spare at the worst-served outlet, not " + allowed;
             case SPEED -> "drives the air at " + found + " through the pipe, more than " + allowed;
@@ -147,11 +153,6 @@ public final class BenchWords {
     private static String decibels(double by) {
         long whole = Math.round(by);
         return whole < 1 ? "less than 1 dB" : whole + " dB";
-    }
-
-    private String listener() {
-        String name = bench.listener();
-        return name.equals("an assumed listener") ? "the listener" : name;
     }
 
     /** "quietest". */

@@ -50,14 +50,14 @@ public final class BesideWords {
     /** Verdict and cause in one. */
     String sentence() {
         boolean goesOn = beside.verdict() == Verdict.NEEDED;
-        return headline() + (goesOn ? ", b" + because().substring(1) : ". " + because());
+        return headline() + (goesOn ? ", because " + needed() : ". " + because());
     }
 
     /** The sentences under the headline. */
     public String because() {
         return switch (beside.verdict()) {
             case PAYS -> "From then on the central blower stays cheaper than keeping the small pumps." + alsoShort();
-            case NEEDED -> "Because " + needed() + ". Over " + years() + " it costs " + dearer() + " a year more.";
+            case NEEDED -> "Because " + needed();
             case NOT_YET -> notYet();
             case MEND_FIRST -> "The planned blower does not serve this room" + stopped() + ": mend that first.";
             case UNSAID ->
@@ -104,7 +104,7 @@ public final class BesideWords {
                 .filter(reason -> isNeed(reason.kind()))
                 .map(this::says)
                 .toList();
-        return String.join(", and ", needs);
+        return String.join(", and ", needs) + ". Over " + years() + " it costs " + dearer() + " a year more.";
     }
 
     private static boolean isNeed(Reason.Kind kind) {

@@ -116,7 +116,7 @@ public final class BuildWords {
     public List<Line> prices() {
         return cheapest.prices().stream()
                 .filter(price -> price.limit().isWish() || matters(price))
-                .map(price -> new Line(wish(price.limit()), costs(price), instead(price)))
+                .map(price -> new Line(wish(price.limit()) + assumed(price.limit()), costs(price), instead(price)))
                 .toList();
     }
 
@@ -155,17 +155,19 @@ public final class BuildWords {
     private String wish(Limit limit) {
         Asked asked = cheapest.drawn().pipe().basis().asked();
         Wishes wishes = cheapest.drawn().pipe().basis().room().wishes();
-        String assumed = cheapest.assumed().contains(limit) ? " (assumed)" : "";
         return switch (limit) {
-            case RESERVE -> "a reserve of " + quantities.show(asked.reserveShare(), Dimension.SHARE) + assumed;
-            case SPARE ->
-                quantities.show(asked.sparePa(), Dimension.PRESSURE) + " spare at the worst-served outlet" + assumed;
+            case RESERVE -> "a reserve of " + quantities.show(asked.reserveShare(), Dimension.SHARE);
+            case SPARE -> quantities.show(asked.sparePa(), Dimension.PRESSURE) + " spare at the worst-served outlet";
             case NOISE ->
                 "no louder than " + quantities.show(asked.loudestDba().orElse(Double.NaN), Dimension.SOUND_LEVEL);
             case RUNTIME ->
                 quantities.show(wishes.runtimeS().orElse(Double.NaN), Dimension.DURATION) + " on the battery";
             case MAINS, PRESSURE, FLOW, RATING, LEAST_FLOW, HEAT, SPEED -> "keeping to " + limit.words();
         };
+    }
+
+    private String assumed(Limit limit) {
+        return cheapest.assumed().contains(limit) ? " (assumed)" : "";
     }
 
     /** The wish in a word or two. */
@@ -183,7 +185,7 @@ public final class BuildWords {
                 ? Optional.empty()
                 : Optional.of(cheapest.assumed().stream()
                         .sorted()
-                        .map(limit -> wish(limit).replace(" (assumed)", ""))
+                        .map(this::wish)
                         .collect(joining(" and ", "Not typed, and asked all the same: ", ".")));
     }
 

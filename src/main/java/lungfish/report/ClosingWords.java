@@ -35,7 +35,8 @@ public final class ClosingWords {
 
     /** What the others do. */
     public String because() {
-        String shut = Sentences.counted(closing.shut().size(), "outlet") + " shut, every other valve as it is: ";
+        String shut = Sentences.counted(closing.shut().size(), "outlet") + sometimes()
+                + " shut, every other valve as it is: ";
         if (closing.others().isEmpty()) {
             return shut + "nobody else is left.";
         }
@@ -44,6 +45,13 @@ public final class ClosingWords {
                     + share(Closing.UNSEEN_SHARE) + " (" + most() + ").";
         }
         return shut + "of the " + closing.others().size() + " others the most changed is " + most() + becoming() + ".";
+    }
+
+    /** Of those that are meant where nobody says which. */
+    private String sometimes() {
+        boolean all =
+                closing.shut().stream().allMatch(need -> need.seat().outlet().isSometimes());
+        return all ? (closing.shut().size() == 1 ? " that runs" : " that run") + " only sometimes" : "";
     }
 
     private String most() {

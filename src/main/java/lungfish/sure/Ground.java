@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lungfish.demand.Need;
 import lungfish.growth.Grown;
 import lungfish.growth.Stage;
 import lungfish.plan.Basis;
@@ -41,11 +42,12 @@ record Ground(
 
     private static Ground of(Planner planner, Basis now, List<Grown> steps) {
         List<Candidate> ranked = now.ranked();
-        Candidate chosen = now.chosen(ranked);
+        Candidate chosen = now.chosen();
         List<Planned> later = new ArrayList<>();
         for (Grown step : steps.subList(1, steps.size())) {
             planner.basis(step.room())
-                    .ifPresent(basis -> later.add(new Planned(step.when(), basis, fleet(now, basis, chosen))));
+                    .ifPresent(basis -> later.add(
+                            new Planned(step.when(), basis, basis.like(chosen).fleet())));
         }
         return new Ground(
                 now,
@@ -58,10 +60,6 @@ record Ground(
                 Widths.of(now.room(), now.catalogue()));
     }
 
-    private static Fleet fleet(Basis now, Basis then, Candidate chosen) {
-        return now.isChosen() ? then.places() : then.places().as(chosen.kind());
-    }
-
     private static Map<String, OptionalDouble> levels(List<Candidate> ranked, Candidate chosen) {
         Map<String, OptionalDouble> levels = new HashMap<>();
         ranked.forEach(each -> levels.put(each.kind().id(), each.dba()));
@@ -70,7 +68,7 @@ record Ground(
     }
 
     private static Layout layout(Basis now, List<Planned> later) {
-        List<List<lungfish.demand.Need>> rooms = new ArrayList<>();
+        List<List<Need>> rooms = new ArrayList<>();
         rooms.add(now.piped().needs());
         later.forEach(each -> rooms.add(each.basis().piped().needs()));
         return Layout.of(rooms);

@@ -60,9 +60,7 @@ final class VariedRoom {
     }
 
     private List<Drop> drops(Widths widths, Draws draws, int sample) {
-        Airlines airlines = new Airlines(
-                Chance.tolerance(widths.of(Spread.BORE), draws.share(Common.AIRLINE_BORE, sample)),
-                Chance.factor(widths.of(Spread.ROUGHNESS), draws.deviate(Common.AIRLINE_ROUGHNESS, sample)));
+        Airlines airlines = Airlines.of(widths, draws, sample);
         List<Drop> drops = new ArrayList<>(needs.size());
         for (int i = 0; i < needs.size(); i++) {
             Need need = needs.get(i);
@@ -76,9 +74,7 @@ final class VariedRoom {
 
     /** An outlet that is not there yet: like one that is, but of its own it has no luck, only that of its class. */
     Drop like(int pattern, Widths widths, Draws draws, int sample) {
-        Airlines airlines = new Airlines(
-                Chance.tolerance(widths.of(Spread.BORE), draws.share(Common.AIRLINE_BORE, sample)),
-                Chance.factor(widths.of(Spread.ROUGHNESS), draws.deviate(Common.AIRLINE_ROUGHNESS, sample)));
+        Airlines airlines = Airlines.of(widths, draws, sample);
         Need need = needs.get(pattern);
         Drop drop = said.drops().get(pattern);
         return dropped(need, drop, Traits.ofClass(widths, draws, need, sample), airlines, drop.depthM());
@@ -122,6 +118,12 @@ final class VariedRoom {
 
     /** What all airlines have in common. */
     private record Airlines(double bore, double rough) {
+        static Airlines of(Widths widths, Draws draws, int sample) {
+            return new Airlines(
+                    Chance.tolerance(widths.of(Spread.BORE), draws.share(Common.AIRLINE_BORE, sample)),
+                    Chance.factor(widths.of(Spread.ROUGHNESS), draws.deviate(Common.AIRLINE_ROUGHNESS, sample)));
+        }
+
         Tubing varied(Tubing said) {
             double boreM = bore * said.boreM();
             double roughnessM = Math.min(ROUGHEST * boreM, rough * said.roughnessM());

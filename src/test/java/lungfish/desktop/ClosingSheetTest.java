@@ -69,7 +69,7 @@ final class ClosingSheetTest {
         Bench bench = new Bench(folder, "garage-killifish");
         bench.act(ShutChosen.class);
 
-        assertThat(text(bench, "closing-because")).startsWith("5 outlets shut");
+        assertThat(text(bench, "closing-because")).startsWith("5 outlets that run only sometimes shut");
     }
 
     @Test

@@ -88,10 +88,19 @@ public final class DocsWindows {
         front.center().openRack(front.view().desk().room().racks().get(0).id());
         save("rack-" + room, front, USUAL);
         for (Question question : Question.values()) {
-            WindowPane asked = window(room, Preference.Theme.LIGHT, 100);
-            asked.acts().the(question).act();
-            save(question.name().toLowerCase(Locale.ROOT) + "-" + room, asked, HIGH);
+            save(question.name().toLowerCase(Locale.ROOT) + "-" + room, asking(room, question), HIGH);
         }
+    }
+
+    private WindowPane asking(String room, Question question) {
+        WindowPane asked = window(room, Preference.Theme.LIGHT, 100);
+        asked.acts().the(question).act();
+        return asked;
+    }
+
+    private static WindowPane after(WindowPane pane, Class<? extends Act> kind) {
+        pane.acts().the(kind).act();
+        return pane;
     }
 
     /** What the terminal answers programs, beside the pictures of the same. */
@@ -110,36 +119,23 @@ public final class DocsWindows {
         WindowPane why = window("basement-rainbows", Preference.Theme.LIGHT, 100);
         why.side().ask(Subject.DUTY);
         save("window-why", why, USUAL);
-        WindowPane blowers = window("basement-rainbows", Preference.Theme.LIGHT, 100);
-        blowers.acts().the(Question.BLOWERS).act();
-        save("window-blowers", blowers, USUAL);
+        save("window-blowers", asking("basement-rainbows", Question.BLOWERS), USUAL);
         save("window-blowers-compared", comparing(), USUAL);
         save("window-data-sheet", typing(), USUAL);
-        WindowPane pipes = window("garage-killifish", Preference.Theme.LIGHT, 100);
-        pipes.acts().the(Question.PIPES).act();
-        save("window-pipes", pipes, USUAL);
-        WindowPane today = window("basement-rainbows", Preference.Theme.LIGHT, 100);
-        today.acts().the(Question.TODAY).act();
-        save("window-today", today, USUAL);
-        WindowPane sure = window("basement-rainbows", Preference.Theme.LIGHT, 100);
-        sure.acts().the(Question.SURE).act();
-        save("window-sure", sure, USUAL);
+        save("window-pipes", asking("garage-killifish", Question.PIPES), USUAL);
+        save("window-today", asking("basement-rainbows", Question.TODAY), USUAL);
+        save("window-sure", asking("basement-rainbows", Question.SURE), USUAL);
+        save("window-growth", asking("basement-rainbows", Question.GROWTH), USUAL);
         WindowPane notYet = window("starting-out", Preference.Theme.DARK, 100);
         notYet.acts().the(Question.TODAY).act();
         save("window-not-yet", notYet, USUAL);
         WindowPane shut = window("garage-killifish", Preference.Theme.LIGHT, 100);
         shut.view().choose(shut.view().desk().room().racks().get(2).id().part());
-        shut.acts().the(ShutChosen.class).act();
-        save("window-shut", shut, USUAL);
-        WindowPane growth = window("basement-rainbows", Preference.Theme.LIGHT, 100);
-        growth.acts().the(Question.GROWTH).act();
-        save("window-growth", growth, USUAL);
+        save("window-shut", after(shut, ShutChosen.class), USUAL);
         WindowPane asSet = window("garage-killifish", Preference.Theme.LIGHT, 100);
-        asSet.acts().the(SwitchTrial.class).act();
-        save("window-as-set", asSet, USUAL);
+        save("window-as-set", after(asSet, SwitchTrial.class), USUAL);
         WindowPane assumed = window("garage-killifish", Preference.Theme.LIGHT, 100);
-        assumed.acts().the(ShowAssumed.class).act();
-        save("window-assumed", assumed, USUAL);
+        save("window-assumed", after(assumed, ShowAssumed.class), USUAL);
         save("window-import", importing(), USUAL);
     }
 

@@ -20,6 +20,7 @@ import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
 import lungfish.catalogue.BlowerClass;
 import lungfish.catalogue.BlowerClass.CurvePoint;
+import lungfish.edit.BlowerEdits;
 import lungfish.headroom.Newcomer;
 import lungfish.plan.Basis;
 import lungfish.plan.DemoPlans;
@@ -243,7 +244,7 @@ final class HeadroomMapTest {
     void soManyRealOutletsFitAndOneMoreBreaks(String demo) {
         Room drawn = DemoPlans.room(demo);
         HeadroomMap map = map(drawn, NewKind.COMMONEST);
-        Room room = Growing.settled(drawn, map.candidate().kind());
+        Room room = BlowerEdits.settle(map.candidate().kind()).of(drawn);
         var piped = PLANNER.basis(room).orElseThrow().piped();
         int pattern = piped.needs().stream()
                 .map(need -> need.id())

@@ -15,10 +15,13 @@ import static org.assertj.core.data.Offset.offset;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
+import lungfish.edit.BlowerEdits;
 import lungfish.plan.Basis;
 import lungfish.plan.DemoPlans;
 import lungfish.plan.Plan;
 import lungfish.plan.Planner;
+import lungfish.room.Backup;
 import lungfish.room.Blower;
 import lungfish.room.Point;
 import lungfish.room.Room;
@@ -38,8 +41,7 @@ final class MendingTest {
         Stages unwished = stages(HALL.withWishes(Wishes.NONE));
         Stage first = unwished.firstToBreak().orElseThrow();
 
-        assertThat(broken(Growing.exchanged(
-                        first.room(), HALL.ownClasses().blowers().get(0))))
+        assertThat(broken(BlowerEdits.choose(HALL.ownClasses().blowers().get(0)).of(first.room())))
                 .isEmpty();
         assertThat(first.standing().repair().flatMap(Repair::mend).orElseThrow().price())
                 .isPositive();
@@ -56,7 +58,7 @@ final class MendingTest {
                 .build();
         Basis basis = PLANNER.basis(room).orElseThrow();
 
-        Mend wider = new Mending(PLANNER, basis, basis.chosen(List.of()), () -> {})
+        Mend wider = new Mending(PLANNER, basis, basis.chosen(), () -> {})
                 .widerPipe()
                 .get(0);
 
@@ -72,6 +74,17 @@ final class MendingTest {
         assertThat(broken(high)).contains(Limit.RATING);
         assertThat(stages(high).firstToBreak().orElseThrow().standing().repair().flatMap(Repair::mend))
                 .contains(new Mend.Bleed(new Blower.BledTo(OptionalDouble.empty())));
+    }
+
+    /** The bleed costs nothing, so that both cost what the battery costs. */
+    @Test
+    void ofStepsAtOnePriceTheFewerAreTriedFirst() {
+        Backup.Battery first = BASEMENT.backup().batteries().get(0);
+        Mend alone = new Mend.MoreBattery(
+                first, DemoPlans.CATALOGUE.battery(first.kind()).orElseThrow());
+        Mend both = new Mend.Together(List.of(new Mend.Bleed(new Blower.Unbled()), alone));
+
+        assertThat(Stream.of(both, alone).sorted(Mending.CHEAPEST_FIRST)).containsExactly(alone, both);
     }
 
     /** 12 V and 100 Ah at 0.22 a watt-hour (batteries.csv): 264. Shutting the bleed would cost nothing, and help nothing. */

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
 import lungfish.catalogue.BlowerClass;
+import lungfish.edit.BlowerEdits;
 import lungfish.plan.DemoPlans;
 import lungfish.plan.Plan;
 import lungfish.plan.Planner;
@@ -134,7 +135,8 @@ final class StagesTest {
         assertThat(CATALOGUE.blowers())
                 .filteredOn(kind -> !kind.kind().isPump() && 4 * kind.price() < price)
                 .isNotEmpty()
-                .allMatch(kind -> !broken(Growing.exchanged(first.room(), kind)).isEmpty());
+                .allMatch(kind ->
+                        !broken(BlowerEdits.choose(kind).of(first.room())).isEmpty());
     }
 
     @Test
@@ -155,11 +157,12 @@ final class StagesTest {
         BlowerClass kind = stages.foresight().orElseThrow().kind();
 
         assertThat(stages.all())
-                .allMatch(stage -> broken(Growing.exchanged(stage.room(), kind)).isEmpty());
+                .allMatch(stage ->
+                        broken(BlowerEdits.choose(kind).of(stage.room())).isEmpty());
         assertThat(CATALOGUE.blowers())
                 .filteredOn(other -> !other.kind().isPump() && other.price() < kind.price())
-                .allMatch(
-                        other -> stages.all().stream().anyMatch(stage -> !broken(Growing.exchanged(stage.room(), other))
+                .allMatch(other -> stages.all().stream()
+                        .anyMatch(stage -> !broken(BlowerEdits.choose(other).of(stage.room()))
                                 .isEmpty()));
     }
 

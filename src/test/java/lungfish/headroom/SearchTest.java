@@ -84,7 +84,8 @@ final class SearchTest {
 
     private Headroom found(Fleet fleet) {
         Needed needed = needed(fleet);
-        return new Search(room, fleet, needed, ASKED, running -> Optional.empty()).find(needed, 0);
+        return new Search(room, fleet, needed, ASKED, running -> Optional.empty(), Newcomer.commonest(room.needs()))
+                .find(needed, 0);
     }
 
     /** The slow and obvious way: hang on as many real drops, and ask whether the tired blower still gives the air. */
@@ -134,7 +135,8 @@ final class SearchTest {
                 ASKED,
                 running -> running.bledM3PerS() < 20 * L_PER_MIN
                         ? Optional.of(Limit.RUNTIME.broken(1, 2))
-                        : Optional.empty());
+                        : Optional.empty(),
+                Newcomer.commonest(room.needs()));
 
         Headroom headroom = search.find(needed, 0);
 
@@ -148,7 +150,9 @@ final class SearchTest {
         Fleet fleet = fleet("linear-piston-40");
         Needed needed = needed(fleet);
 
-        Headroom headroom = new Search(room, fleet, needed, asked(298), running -> Optional.empty()).find(needed, 0);
+        Headroom headroom = new Search(
+                        room, fleet, needed, asked(298), running -> Optional.empty(), Newcomer.commonest(room.needs()))
+                .find(needed, 0);
 
         assertThat(headroom.outlets()).isZero();
         assertThat(headroom.limit()).map(Limit.Broken::limit).contains(Limit.HEAT);
@@ -168,7 +172,8 @@ final class SearchTest {
     void aSearchThatTakesOtherNumbersFindsWhatOneOfThatRoomFinds() {
         Fleet weak = fleet("linear-piston-40");
         Fleet strong = fleet("side-channel-100");
-        Search search = new Search(room, weak, needed(weak), ASKED, running -> Optional.empty());
+        Search search = new Search(
+                room, weak, needed(weak), ASKED, running -> Optional.empty(), Newcomer.commonest(room.needs()));
 
         search.use(needed(strong).tuned().network(), strong);
 
