@@ -38,7 +38,8 @@ final class Mending {
     private static final int SIZES = 2;
 
     /** Of two at one price, that of fewer steps. */
-    static final Comparator<Mend> CHEAPEST_FIRST = Comparator.comparingDouble(Mend::price);
+    static final Comparator<Mend> CHEAPEST_FIRST = Comparator.comparingDouble(Mend::price)
+            .thenComparingInt(step -> steps(step).size());
 
     private final Planner planner;
     private final Basis basis;
