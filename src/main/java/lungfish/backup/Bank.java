@@ -2,6 +2,7 @@ package lungfish.backup;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.DoubleStream;
 
 /**
  * Batteries behind one inverter. Each gives power in proportion to its rated energy, so all are drawn at one rate:
@@ -9,6 +10,7 @@ import java.util.function.ToDoubleFunction;
  */
 record Bank(List<Store> stores, Inverting inverting) {
     private static final int BISECTIONS = 80;
+    private static final double CHARGE_S = 10 * 3600;
 
     Bank {
         stores = List.copyOf(stores);
@@ -19,7 +21,7 @@ record Bank(List<Store> stores, Inverting inverting) {
     }
 
     double sum(ToDoubleFunction<Store> energy) {
-        return stores.stream().mapToDouble(energy).sum();
+        return each(energy).sum();
     }
 
     /** How long it carries a load, s. */
@@ -27,11 +29,29 @@ record Bank(List<Store> stores, Inverting inverting) {
         return runtimeS(loadW, 1);
     }
 
+    /** The energy that a steady load draws from full batteries, J. */
+    double usableJ(double loadW) {
+        return usableJ(loadW, 1);
+    }
+
+    /** What a charger gives where the room does not say, W: a tenth of the rated energy in an hour. */
+    double chargerW() {
+        return ratedJ() / CHARGE_S;
+    }
+
+    /** A figure of each. */
+    DoubleStream each(ToDoubleFunction<Store> figure) {
+        return stores.stream().mapToDouble(figure);
+    }
+
     /** The same for a bank so many times as large. */
     private double runtimeS(double loadW, double size) {
-        double batteryW = inverting.batteryW(loadW);
-        double wholeS = size * ratedJ() / batteryW;
-        return size * sum(store -> store.drawnJ(wholeS)) / batteryW;
+        return usableJ(loadW, size) / inverting.batteryW(loadW);
+    }
+
+    private double usableJ(double loadW, double size) {
+        double wholeS = size * ratedJ() / inverting.batteryW(loadW);
+        return size * sum(store -> store.drawnJ(wholeS));
     }
 
     /** How many times as large a bank of the same make carries a load for a time. */

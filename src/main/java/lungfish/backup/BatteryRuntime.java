@@ -61,11 +61,16 @@ public final class BatteryRuntime {
      * @throws IllegalArgumentException if a battery names a kind that is not in the catalogue
      */
     public static OptionalDouble runtimeS(Room room, Catalogue catalogue, double watts) {
+        return bank(room, catalogue)
+                .map(bank -> OptionalDouble.of(bank.runtimeS(watts)))
+                .orElseGet(OptionalDouble::empty);
+    }
+
+    /** The batteries of a room behind its inverter; empty where there are none. */
+    static Optional<Bank> bank(Room room, Catalogue catalogue) {
         BatteryRuntime own = new BatteryRuntime(room, catalogue);
         List<Store> stores = own.stores();
-        return stores.isEmpty()
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(new Bank(stores, own.inverting()).runtimeS(watts));
+        return stores.isEmpty() ? Optional.empty() : Optional.of(new Bank(stores, own.inverting()));
     }
 
     private List<Store> stores() {

@@ -28,6 +28,6 @@ public final class Peukert {
      * @return above 0 to 1
      */
     static double share(double wholeS, double ratedS, double exponent) {
-        return Math.min(1, timeS(wholeS, ratedS, 1, exponent) / wholeS);
+        return wholeS >= ratedS ? 1 : timeS(wholeS, ratedS, 1, exponent) / wholeS;
     }
 }
