@@ -40,6 +40,7 @@ final class HouseTest {
         house.put("sizing", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("noise", Set.of("quantity", "reason", "catalogue", "room", "air", "blower"));
         house.put("backup", Set.of("quantity", "reason", "catalogue", "room", "air"));
+        house.put("standing", Set.of("quantity", "reason", "catalogue", "room", "backup"));
         house.put("cost", Set.of("quantity", "reason", "catalogue", "room"));
         house.put("headroom", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("plan", everythingBefore(house, "json", "roomfile", "networkfile"));
@@ -134,6 +135,7 @@ final class HouseTest {
                     "lungfish.sizing..",
                     "lungfish.noise..",
                     "lungfish.backup..",
+                    "lungfish.standing..",
                     "lungfish.cost..",
                     "lungfish.headroom..",
                     "lungfish.plan..",

@@ -9,6 +9,7 @@ import lungfish.catalogue.CatalogueChecks;
 import lungfish.network.FanChecks;
 import lungfish.network.NetworkChecks;
 import lungfish.noise.SoundChecks;
+import lungfish.standing.AvailabilityChecks;
 
 /** Every group, in the order of docs/validation.md. A new engine adds one line. */
 final class AllChecks {
@@ -31,6 +32,7 @@ final class AllChecks {
                 OxygenChecks.balance(),
                 CatalogueChecks.tables(),
                 SoundChecks.sound(),
-                BatteryChecks.batteries());
+                BatteryChecks.batteries(),
+                AvailabilityChecks.availability());
     }
 }

@@ -1,0 +1,52 @@
+package lungfish.standing;
+
+/**
+ * Share of time without air, by the failures of machines alone.
+ *
+ * @param shortShare not all the air
+ * @param airlessShare not even half of it
+ */
+record Machines(double shortShare, double airlessShare) {
+    /** A standby is run once a month, so that it does not lie dead unseen: common practice, no source. */
+    static final double TRIED_S = 30 * 24 * 3600.0;
+
+    /** One for all: exact. */
+    static Machines one(Habits habits) {
+        double down = 1 - Availability.of(habits.mtbfS(), habits.backS());
+        return new Machines(down, down);
+    }
+
+    /**
+     * Machines that share the load, with a standby: the time until it runs, at each failure, {@code n λ s}; and the time in
+     * which it is down too, {@code n λ r · λ (r + T/2)}, or another one of them. As a rare-event sum, and with a standby
+     * that ages while it waits as if it ran and is found dead only when it is tried, that is the cautious side. It is never
+     * told worse than without the standby.
+     *
+     * @param startS from a failure until it runs
+     * @param backS from a failure until the machine is replaced
+     */
+    static Machines withStandby(int running, Habits habits, double startS, double backS) {
+        double rate = habits.ratePerS();
+        double standbyDown = rate * (backS + TRIED_S / 2);
+        double anotherDown = (running - 1) * rate * backS;
+        double down = running * rate * (startS + backS * (standbyDown + anotherDown));
+        Machines alone = running == 1 ? one(habits) : sharing(running, habits);
+        return new Machines(
+                Math.min(alone.shortShare, down),
+                running == 1 ? Math.min(alone.airlessShare, down) : alone.airlessShare);
+    }
+
+    /**
+     * Several that share the load: all of them for all the air, half of them for half. Where two of them do, by
+     * {@link Parallel}, else as k of n.
+     */
+    static Machines sharing(int running, Habits habits) {
+        double backS = habits.quietBackS();
+        double each = Availability.of(habits.mtbfS(), backS);
+        double rate = habits.ratePerS();
+        double airless = running == 2
+                ? Parallel.of(rate, backS, rate, backS).downShare()
+                : 1 - Availability.kOutOfN((running + 1) / 2, running, each);
+        return new Machines(1 - Availability.kOutOfN(running, running, each), airless);
+    }
+}
