@@ -8,6 +8,9 @@ import lungfish.validation.Measures;
 public final class OxygenChecks {
     private static final double CM_PER_H = 100.0 * 3600.0;
 
+    /** A mmol of oxygen is 32 mg. */
+    private static final double MMOL_PER_KG = 1e6 / 32.0;
+
     private OxygenChecks() {}
 
     /** Saturation against moist air, and partial pressure. */
@@ -28,11 +31,15 @@ public final class OxygenChecks {
                         "Use of resting fish is the likely figure; the cautious one is three times that.",
                         "oxygen-balance.json")
                 .by("likely-use", OxygenChecks::likelyMgPerKgH)
+                .by("likely-use-of-one", OxygenChecks::likelyMmolPerH)
+                .by("warmth-of-use", OxygenChecks::warmthOfUse)
+                .by("fed-use", in -> Respiration.FED_FACTOR * in.number("unfed_mg_per_kg_h"))
                 .by(
                         "ammonia",
                         in -> Respiration.ammoniaNitrogenKgPerS(
                                 in.number("feed_kg_per_day"), in.number("protein_fraction")))
                 .by("nitrification", in -> Respiration.OXYGEN_PER_AMMONIA_NITROGEN)
+                .by("likely-zero-wind", in -> StillSurface.LIKELY_M_PER_S * CM_PER_H)
                 .by("lowest-zero-wind", in -> StillSurface.LOWEST_M_PER_S * CM_PER_H)
                 .by("highest-zero-wind", in -> StillSurface.HIGHEST_M_PER_S * CM_PER_H)
                 .by("schmidt", in -> StillSurface.schmidt(kelvin(in)))
@@ -48,6 +55,15 @@ public final class OxygenChecks {
     private static double likelyMgPerKgH(Inputs in) {
         double fishKg = in.number("fish_mass_g") / 1000.0;
         return Respiration.likelyKgPerS(fishKg, kelvin(in)) * 1e6 * 3600.0 / fishKg;
+    }
+
+    private static double likelyMmolPerH(Inputs in) {
+        return Respiration.likelyKgPerS(in.number("fish_mass_g") / 1000.0, kelvin(in)) * MMOL_PER_KG * 3600.0;
+    }
+
+    private static double warmthOfUse(Inputs in) {
+        return Respiration.likelyKgPerS(1.0, in.number("warm_C") + Air.ZERO_CELSIUS_K)
+                / Respiration.likelyKgPerS(1.0, in.number("cold_C") + Air.ZERO_CELSIUS_K);
     }
 
     private static double hoursToLimit(Inputs in) {

@@ -7,6 +7,8 @@ import lungfish.validation.Inputs;
 public final class CatalogueChecks {
     private static final Catalogue CATALOGUE = CatalogueFiles.load();
 
+    private static final double YEAR_S = 365.25 * 24 * 3600;
+
     private CatalogueChecks() {}
 
     /** Loss factors of fittings, dimensions of pipe and airline, and the rules of the trade for devices. */
@@ -27,6 +29,9 @@ public final class CatalogueChecks {
                                         .orElseThrow()
                                         .boreM())
                 .by("typical-flow", in -> 60_000.0 * device(in).typicalM3PerS())
+                .by(
+                        "rebuild",
+                        in -> CATALOGUE.blower(in.text("class")).orElseThrow().rebuildS() / YEAR_S)
                 .by("clean-pressure", in -> cleanPa(device(in)) / 1000.0);
     }
 
