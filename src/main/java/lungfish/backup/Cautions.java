@@ -36,7 +36,7 @@ final class Cautions {
                 findings.add(Finding.of(Code.ESSENTIALS_NOT_MARKED, PartId.ROOM));
             }
         }
-        if (room.backup().generator().orElse(false)) {
+        if (room.backup().generator().isPresent()) {
             findings.add(Finding.of(Code.GENERATOR, PartId.ROOM));
         }
         sharedCircuits(room)
@@ -48,7 +48,8 @@ final class Cautions {
 
     private static boolean nothingHelps(Room room) {
         return room.backup().batteries().isEmpty()
-                && !room.backup().generator().orElse(false)
+                && room.backup().generator().isEmpty()
+                && room.backup().batteryPumps().isEmpty()
                 && room.blowers().stream().noneMatch(blower -> blower.role() == Blower.Role.STANDBY);
     }
 

@@ -18,6 +18,7 @@ public record Catalogue(
         List<BatteryClass> batteries,
         List<AccessoryClass> accessories,
         List<TankSize> tankSizes,
+        List<BackupClass> backupGear,
         Map<Assumable, AssumedValue> assumed) {
     public Catalogue {
         devices = List.copyOf(devices);
@@ -30,6 +31,7 @@ public record Catalogue(
         batteries = List.copyOf(batteries);
         accessories = List.copyOf(accessories);
         tankSizes = List.copyOf(tankSizes);
+        backupGear = List.copyOf(backupGear);
         assumed = Map.copyOf(assumed);
     }
 
@@ -71,6 +73,15 @@ public record Catalogue(
 
     public Optional<TankSize> tankSize(String id) {
         return find(tankSizes, TankSize::id, id);
+    }
+
+    public Optional<BackupClass> backupGear(String id) {
+        return find(backupGear, BackupClass::id, id);
+    }
+
+    /** The gear of one kind. */
+    public List<BackupClass> backupGear(BackupClass.Kind kind) {
+        return backupGear.stream().filter(each -> each.kind() == kind).toList();
     }
 
     /** The value assumed where a room does not give it. */

@@ -5,6 +5,7 @@ import static lungfish.catalogue.Practical.DB;
 import static lungfish.catalogue.Practical.H;
 import static lungfish.catalogue.Practical.KPA;
 import static lungfish.catalogue.Practical.KPA_PER_L_MIN;
+import static lungfish.catalogue.Practical.L_MIN;
 import static lungfish.catalogue.Practical.MA_PER_AH;
 import static lungfish.catalogue.Practical.MM;
 import static lungfish.catalogue.Practical.PA_PER_L_MIN2;
@@ -12,6 +13,7 @@ import static lungfish.catalogue.Practical.PERCENT;
 import static lungfish.catalogue.Practical.PER_KWH;
 import static lungfish.catalogue.Practical.PER_M;
 import static lungfish.catalogue.Practical.V;
+import static lungfish.catalogue.Practical.W;
 import static lungfish.catalogue.Practical.YEARS;
 
 import java.io.IOException;
@@ -78,6 +80,7 @@ public final class CatalogueFiles {
                 rows("batteries.csv", CatalogueFiles::battery),
                 rows("accessories.csv", CatalogueFiles::accessory),
                 rows("tank-sizes.csv", CatalogueFiles::tankSize),
+                rows("backup-gear.csv", CatalogueFiles::backupGear),
                 assumed(rows("assumed.csv")));
     }
 
@@ -208,6 +211,21 @@ public final class CatalogueFiles {
                 row.aboveZero("width", MM),
                 row.aboveZero("height", MM),
                 row.aboveZero("water_depth", MM),
+                row.text("source"));
+    }
+
+    private static BackupClass backupGear(Row row) {
+        return new BackupClass(
+                row.text("id"),
+                row.text("name"),
+                row.one("kind", BackupClass.Kind.class),
+                row.atLeastZero("rated", L_MIN),
+                row.atLeastZero("rated", KPA),
+                row.atLeastZero("runtime", H),
+                row.atLeastZero("rated", W),
+                row.atLeastZero("surge", W),
+                row.number("price"),
+                row.aboveZero("life", YEARS),
                 row.text("source"));
     }
 

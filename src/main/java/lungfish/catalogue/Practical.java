@@ -19,6 +19,7 @@ enum Practical {
     YEARS(365.25 * 24 * 3600),
     L(1, 1e3, 0),
     KG(1),
+    MG_L(1, 1e3, 0),
     PERCENT(1, 1e2, 0),
     PER_KWH(1, 3.6e6, 0),
     MA_PER_AH(1),

@@ -96,6 +96,7 @@ final class Copier {
                 tank.survivalS(),
                 tank.fish(),
                 tank.feeding(),
+                tank.justFed(),
                 tank.outlets().stream().map(outlet -> outlet(outlet, id)).toList());
     }
 

@@ -44,6 +44,11 @@ public final class OwnValues {
             case HOSE_LENGTH -> hose();
             case WALL_REDUCTION, DOOR_REDUCTION, DOOR_HEIGHT -> wall();
             case PUMP_AGE -> age();
+            case READY ->
+                Optional.of(
+                        names(PartId.Kind.BLOWER).isEmpty()
+                                ? BackupValues.GENERATOR_READY
+                                : BackupValues.STANDBY_READY);
             default -> Optional.empty();
         };
     }
@@ -58,7 +63,15 @@ public final class OwnValues {
             case RACK_MASS_PER_SHELF -> "Say the empty weight of each rack.";
             case LISTENER_DISTANCE -> "Place the listener and the machines.";
             case BATTERY_TEMPERATURE, BATTERY_WEAR -> "It counts for the battery that is proposed.";
-            case COST_YEARS, AIR_PATH_SHARE, TAP_LOSS_FACTOR, GANG_LOSS_FACTOR -> "It is the same for every room.";
+            case FOOD_SHARE -> "Say the food at each tank.";
+            case PROTEIN -> "Say the protein with the food at each tank.";
+            case COST_YEARS,
+                    AIR_PATH_SHARE,
+                    TAP_LOSS_FACTOR,
+                    GANG_LOSS_FACTOR,
+                    BLOWER_MTBF,
+                    MAINS_FAILURES,
+                    MAINS_OUTAGE -> "It is the same for every room.";
             default -> "";
         };
     }

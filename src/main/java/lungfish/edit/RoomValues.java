@@ -4,13 +4,8 @@ import static lungfish.edit.OwnValue.within;
 
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.BiFunction;
-import java.util.function.Function;
 import lungfish.quantity.Dimension;
 import lungfish.reason.Assumable;
-import lungfish.room.Backup;
 import lungfish.room.Climate;
 import lungfish.room.Room;
 import lungfish.room.Spread;
@@ -20,14 +15,12 @@ import lungfish.room.Wishes;
 /** The numbers that a keeper may say of the room as a whole: its air, its mains, and what is wished for. */
 public final class RoomValues {
     static final Limits AIR_K = Limits.from(200, 400);
+    private static final Limits OXYGEN_KG_PER_M3 = Limits.above(0, 0.05);
     private static final double OLDEST_S = 1e10;
 
     private static final Holder<Climate> CLIMATE = new Holder<>(Room::climate, Room::withClimate);
     private static final Holder<Supply> SUPPLY = new Holder<>(Room::supply, Room::withSupply);
     private static final Holder<Wishes> WISHES = new Holder<>(Room::wishes, Room::withWishes);
-    private static final Holder<Backup.Inverter> INVERTER =
-            new Holder<>(room -> room.backup().inverter().orElse(Backup.Inverter.UNKNOWN), RoomValues::withInverter);
-
     static final OwnValue TEMPERATURE = CLIMATE.value(
             "Room temperature", Dimension.TEMPERATURE, AIR_K, Climate::temperatureK, Climate::withTemperatureK);
     static final OwnValue HUMIDITY =
@@ -78,19 +71,18 @@ public final class RoomValues {
             "Time on battery", Dimension.DURATION, Limits.above(0, OLDEST_S), Wishes::runtimeS, Wishes::withRuntimeS);
     static final OwnValue JAR =
             WISHES.value("Jar to measure with", Dimension.VOLUME, Limits.above(0, 1), Wishes::jarM3, Wishes::withJarM3);
-    static final OwnValue INVERTER_EFFICIENCY = INVERTER.value(
-            "Efficiency of the inverter",
-            Dimension.SHARE,
-            Limits.above(0, 1),
-            Backup.Inverter::efficiency,
-            Backup.Inverter::withEfficiency);
-    static final OwnValue INVERTER_IDLE = INVERTER.value(
-            "Idle draw of the inverter",
-            Dimension.POWER,
-            Limits.from(0, 1e6),
-            Backup.Inverter::idleW,
-            Backup.Inverter::withIdleW);
-
+    public static final OwnValue ALARM_OXYGEN = WISHES.value(
+            "Oxygen at which you want to be there",
+            Dimension.CONCENTRATION,
+            OXYGEN_KG_PER_M3,
+            Wishes::alarmKgPerM3,
+            Wishes::withAlarmKgPerM3);
+    public static final OwnValue DANGER_OXYGEN = WISHES.value(
+            "Oxygen at which fish are lost",
+            Dimension.CONCENTRATION,
+            OXYGEN_KG_PER_M3,
+            Wishes::dangerKgPerM3,
+            Wishes::withDangerKgPerM3);
     /** What the plan assumes where they are not said. */
     private static final Map<Assumable, OwnValue> OF_PLAN = Map.ofEntries(
             Map.entry(Assumable.ROOM_TEMPERATURE, TEMPERATURE),
@@ -105,42 +97,20 @@ public final class RoomValues {
             Map.entry(Assumable.ENERGY_PRICE, ENERGY_PRICE),
             Map.entry(Assumable.VOLTAGE, VOLTAGE),
             Map.entry(Assumable.FREQUENCY, FREQUENCY),
-            Map.entry(Assumable.INVERTER_EFFICIENCY, INVERTER_EFFICIENCY),
-            Map.entry(Assumable.INVERTER_IDLE, INVERTER_IDLE));
+            Map.entry(Assumable.ALARM_OXYGEN, ALARM_OXYGEN),
+            Map.entry(Assumable.DANGER_OXYGEN, DANGER_OXYGEN));
 
-    /** The same, and how far things may be off. */
-    static final Map<Assumable, OwnValue> BY_KEY = withSpreads();
+    /** The same, those of the backup, and how far things may be off. */
+    static final Map<Assumable, OwnValue> BY_KEY = withTheOthers();
 
     private RoomValues() {}
 
-    private static Map<Assumable, OwnValue> withSpreads() {
+    private static Map<Assumable, OwnValue> withTheOthers() {
         Map<Assumable, OwnValue> all = new EnumMap<>(OF_PLAN);
+        all.putAll(BackupValues.BY_KEY);
         for (Spread spread : Spread.values()) {
             all.put(spread.usual(), SpreadValues.of(spread));
         }
         return all;
-    }
-
-    /** An inverter of which nothing is said any more is none. */
-    private static Room withInverter(Room room, Backup.Inverter said) {
-        Optional<Backup.Inverter> inverter = Optional.of(said).filter(each -> !each.equals(Backup.Inverter.UNKNOWN));
-        return room.withBackup(room.backup().withInverter(inverter));
-    }
-
-    /** A part of what the room says, that holds such numbers. */
-    private record Holder<P>(Function<Room, P> now, BiFunction<Room, P, Room> with) {
-        OwnValue value(
-                String label,
-                Dimension dimension,
-                Limits limits,
-                Function<P, OptionalDouble> number,
-                BiFunction<P, OptionalDouble, P> saying) {
-            return within(
-                    label,
-                    dimension,
-                    limits,
-                    now.andThen(number),
-                    (room, si) -> with.apply(room, saying.apply(now.apply(room), si)));
-        }
     }
 }

@@ -44,6 +44,9 @@ final class Sound {
         fresh(otherLimits ? List.of() : before.runs(), after.runs()).forEach(pipe::run);
         fresh(otherShell ? List.of() : before.gangs(), after.gangs()).forEach(this::gang);
         fresh(otherShell ? List.of() : before.blowers(), after.blowers()).forEach(this::blower);
+        if (!after.wishes().equals(before.wishes())) {
+            OxygenLevels.trouble(after.wishes()).ifPresent(troubles::add);
+        }
         after.listener().ifPresent(listener -> PlaceSound.of(after.shell(), troubles)
                 .point(listener.place(), listener.behind().isPresent() ? Shell.NEXT_ROOM_M : Shell.WALL_M));
     }

@@ -30,6 +30,7 @@ final class TankMaker {
                 OptionalDouble.empty(),
                 List.of(),
                 Optional.empty(),
+                Optional.empty(),
                 outlets);
     }
 

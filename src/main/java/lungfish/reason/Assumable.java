@@ -31,6 +31,25 @@ public enum Assumable {
     PUMP_AGE,
     TAP_LOSS_FACTOR,
     GANG_LOSS_FACTOR,
+    ALARM_OXYGEN,
+    DANGER_OXYGEN,
+    /** Until somebody notices that the air is off, where there is no alarm. */
+    NOTICE,
+    /** The same where there is one. */
+    NOTICE_ALARM,
+    /** From noticing until a generator, or a standby that is started by hand, gives air. */
+    READY,
+    MEND,
+    GENERATOR_FUEL,
+    /** Share of the rated energy of the batteries that the charger puts back in an hour. */
+    CHARGE_RATE,
+    PROTEIN,
+    /** Dry food a day, as a share of the mass of the fish. */
+    FOOD_SHARE,
+    BLOWER_MTBF,
+    /** In a year. */
+    MAINS_FAILURES,
+    MAINS_OUTAGE,
     /** How far depths may be off; like those that follow, taken only where it is asked how sure a plan is. */
     DEPTH_SPREAD,
     RESISTANCE_SPREAD,

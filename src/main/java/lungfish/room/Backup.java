@@ -4,13 +4,27 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** What keeps the air on when something fails. */
+/**
+ * What keeps the air on when something fails, and what a keeper does then.
+ *
+ * @param generator one that the room has; empty: none
+ * @param batteryPumps small pumps with batteries of their own, on the essential outlets
+ * @param standby how a blower that stands by comes on; empty: nothing is said, so by hand
+ * @param noticeS from the air going off until somebody notices, s
+ * @param mendS until a failed blower is replaced, s
+ * @param chargerW what the charger puts into the batteries, W
+ */
 public record Backup(
         List<Battery> batteries,
         Optional<Inverter> inverter,
         Optional<Alarm> alarm,
         Optional<Shedding> shedding,
-        Optional<Boolean> generator) {
+        Optional<Generator> generator,
+        Optional<BatteryPumps> batteryPumps,
+        Optional<Standby> standby,
+        OptionalDouble noticeS,
+        OptionalDouble mendS,
+        OptionalDouble chargerW) {
     public static final Backup NONE =
             new Backup(List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
 
@@ -18,14 +32,78 @@ public record Backup(
         batteries = List.copyOf(batteries);
     }
 
+    /** A backup of which nothing is said beyond batteries and what belongs to them. */
+    public Backup(
+            List<Battery> batteries,
+            Optional<Inverter> inverter,
+            Optional<Alarm> alarm,
+            Optional<Shedding> shedding,
+            Optional<Generator> generator) {
+        this(
+                batteries,
+                inverter,
+                alarm,
+                shedding,
+                generator,
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.empty());
+    }
+
     /** The same with these batteries for all of its own. */
     public Backup withBatteries(List<Battery> those) {
-        return new Backup(those, inverter, alarm, shedding, generator);
+        return new Backup(those, inverter, alarm, shedding, generator, batteryPumps, standby, noticeS, mendS, chargerW);
     }
 
     /** The same with this inverter for its own; empty: none. */
     public Backup withInverter(Optional<Inverter> that) {
-        return new Backup(batteries, that, alarm, shedding, generator);
+        return new Backup(batteries, that, alarm, shedding, generator, batteryPumps, standby, noticeS, mendS, chargerW);
+    }
+
+    /** The same with this alarm for its own; empty: none. */
+    public Backup withAlarm(Optional<Alarm> that) {
+        return new Backup(
+                batteries, inverter, that, shedding, generator, batteryPumps, standby, noticeS, mendS, chargerW);
+    }
+
+    /** The same, shed like this; empty: nothing is said of it. */
+    public Backup withShedding(Optional<Shedding> that) {
+        return new Backup(batteries, inverter, alarm, that, generator, batteryPumps, standby, noticeS, mendS, chargerW);
+    }
+
+    /** The same with this generator for its own; empty: none. */
+    public Backup withGenerator(Optional<Generator> that) {
+        return new Backup(batteries, inverter, alarm, shedding, that, batteryPumps, standby, noticeS, mendS, chargerW);
+    }
+
+    /** The same with these battery pumps; empty: none. */
+    public Backup withBatteryPumps(Optional<BatteryPumps> those) {
+        return new Backup(batteries, inverter, alarm, shedding, generator, those, standby, noticeS, mendS, chargerW);
+    }
+
+    /** The same, its standby coming on like this; empty: unknown. */
+    public Backup withStandby(Optional<Standby> that) {
+        return new Backup(
+                batteries, inverter, alarm, shedding, generator, batteryPumps, that, noticeS, mendS, chargerW);
+    }
+
+    /** The same, noticed after so long; empty: unknown. */
+    public Backup withNoticeS(OptionalDouble that) {
+        return new Backup(
+                batteries, inverter, alarm, shedding, generator, batteryPumps, standby, that, mendS, chargerW);
+    }
+
+    /** The same, mended after so long; empty: unknown. */
+    public Backup withMendS(OptionalDouble that) {
+        return new Backup(
+                batteries, inverter, alarm, shedding, generator, batteryPumps, standby, noticeS, that, chargerW);
+    }
+
+    /** The same with a charger of this power; empty: unknown. */
+    public Backup withChargerW(OptionalDouble that) {
+        return new Backup(batteries, inverter, alarm, shedding, generator, batteryPumps, standby, noticeS, mendS, that);
     }
 
     /**
@@ -96,4 +174,62 @@ public record Backup(
 
     /** How the room is cut down to its essential outlets. */
     public record Shedding(String valve, String who) {}
+
+    /**
+     * A generator.
+     *
+     * @param ratedW what it gives for ever, W
+     * @param fuelS how long its fuel lasts, s
+     * @param readyS from noticing until it carries the room, s
+     */
+    public record Generator(OptionalDouble ratedW, OptionalDouble fuelS, OptionalDouble readyS) {
+        /** A generator of which nothing is known. */
+        public static final Generator UNKNOWN =
+                new Generator(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+
+        /** The same generator with this rating; empty: unknown. */
+        public Generator withRatedW(OptionalDouble that) {
+            return new Generator(that, fuelS, readyS);
+        }
+
+        /** The same generator with fuel for so long; empty: unknown. */
+        public Generator withFuelS(OptionalDouble that) {
+            return new Generator(ratedW, that, readyS);
+        }
+
+        /** The same generator, ready after so long; empty: unknown. */
+        public Generator withReadyS(OptionalDouble that) {
+            return new Generator(ratedW, fuelS, that);
+        }
+    }
+
+    /**
+     * Small pumps with batteries of their own, that start by themselves when the mains fail.
+     *
+     * @param kind a class of the catalogue
+     */
+    public record BatteryPumps(String kind, int count) {}
+
+    /**
+     * How a blower that stands by comes on.
+     *
+     * @param readyS from the failure, or from noticing where it is started by hand, until it gives air, s
+     */
+    public record Standby(Start start, OptionalDouble readyS) {
+        /** As it is taken to come on where nothing is said. */
+        public static final Standby BY_HAND = new Standby(Start.MANUAL, OptionalDouble.empty());
+
+        /** The same, giving air after so long; empty: unknown. */
+        public Standby withReadyS(OptionalDouble that) {
+            return new Standby(start, that);
+        }
+
+        /** What starts it. */
+        public enum Start {
+            /** A switch on the pressure of the main, or on the mains. */
+            AUTOMATIC,
+            /** A person. */
+            MANUAL
+        }
+    }
 }

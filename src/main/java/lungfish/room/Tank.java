@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
  * @param waterDepthM from the water line to the bottom glass
  * @param survivalS how long what is in it lives without air, where typed: eggs and fry fail before fish do
  * @param fish who lives in it
+ * @param justFed whether it was fed in the hours before; unknown where it is not said
  * @param outlets the devices in it
  */
 public record Tank(
@@ -25,6 +26,7 @@ public record Tank(
         OptionalDouble survivalS,
         List<Fish> fish,
         Optional<Feeding> feeding,
+        Optional<Boolean> justFed,
         List<Outlet> outlets) {
     /** The kinds of vessel. */
     public enum Kind {
@@ -75,6 +77,7 @@ public record Tank(
                 survivalS,
                 fish,
                 feeding,
+                justFed,
                 outlets);
     }
 
@@ -92,13 +95,26 @@ public record Tank(
                 survivalS,
                 fish,
                 feeding,
+                justFed,
                 outlets);
     }
 
     /** The same tank, filled to this depth. */
     public Tank filledToM(double depth) {
         return new Tank(
-                id, name, kind, xM, outside, depth, temperatureK, salinityKgPerKg, survivalS, fish, feeding, outlets);
+                id,
+                name,
+                kind,
+                xM,
+                outside,
+                depth,
+                temperatureK,
+                salinityKgPerKg,
+                survivalS,
+                fish,
+                feeding,
+                justFed,
+                outlets);
     }
 
     /** The same tank under another name. */
@@ -115,6 +131,7 @@ public record Tank(
                 survivalS,
                 fish,
                 feeding,
+                justFed,
                 outlets);
     }
 
@@ -132,13 +149,26 @@ public record Tank(
                 survivalS,
                 fish,
                 feeding,
+                justFed,
                 outlets);
     }
 
     /** The same tank with other water; absent: unknown. */
     public Tank withWater(OptionalDouble temperature, OptionalDouble salinity) {
         return new Tank(
-                id, name, kind, xM, outside, waterDepthM, temperature, salinity, survivalS, fish, feeding, outlets);
+                id,
+                name,
+                kind,
+                xM,
+                outside,
+                waterDepthM,
+                temperature,
+                salinity,
+                survivalS,
+                fish,
+                feeding,
+                justFed,
+                outlets);
     }
 
     /** The same tank with other contents. */
@@ -155,6 +185,25 @@ public record Tank(
                 survival,
                 those,
                 food,
+                justFed,
+                outlets);
+    }
+
+    /** The same tank, fed shortly before or not; empty: unknown. */
+    public Tank justFed(Optional<Boolean> that) {
+        return new Tank(
+                id,
+                name,
+                kind,
+                xM,
+                outside,
+                waterDepthM,
+                temperatureK,
+                salinityKgPerKg,
+                survivalS,
+                fish,
+                feeding,
+                that,
                 outlets);
     }
 
@@ -172,6 +221,7 @@ public record Tank(
                 survivalS,
                 fish,
                 feeding,
+                justFed,
                 those);
     }
 

@@ -14,6 +14,8 @@ import java.util.Set;
  * @param loudestDba the level that the listener will bear
  * @param runtimeS how long the battery should hold
  * @param jarM3 the jar that the keeper times
+ * @param alarmKgPerM3 oxygen in the water at which the keeper wants to be there
+ * @param dangerKgPerM3 oxygen below which the fish are lost if nothing is done; less than the alarm level
  * @param order what matters first among blowers; see {@link Wish#whole} for what is not said
  */
 public record Wishes(
@@ -22,6 +24,8 @@ public record Wishes(
         OptionalDouble loudestDba,
         OptionalDouble runtimeS,
         OptionalDouble jarM3,
+        OptionalDouble alarmKgPerM3,
+        OptionalDouble dangerKgPerM3,
         List<Wish> order) {
     /** Nothing is asked. */
     public static final Wishes NONE = new Wishes(
@@ -75,28 +79,57 @@ public record Wishes(
         order = List.copyOf(order);
     }
 
+    /** Wishes that say nothing of the oxygen in the water. */
+    public Wishes(
+            OptionalDouble growthReserve,
+            OptionalDouble indexSparePa,
+            OptionalDouble loudestDba,
+            OptionalDouble runtimeS,
+            OptionalDouble jarM3,
+            List<Wish> order) {
+        this(
+                growthReserve,
+                indexSparePa,
+                loudestDba,
+                runtimeS,
+                jarM3,
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                order);
+    }
+
     public Wishes withGrowthReserve(OptionalDouble that) {
-        return new Wishes(that, indexSparePa, loudestDba, runtimeS, jarM3, order);
+        return new Wishes(that, indexSparePa, loudestDba, runtimeS, jarM3, alarmKgPerM3, dangerKgPerM3, order);
     }
 
     public Wishes withIndexSparePa(OptionalDouble that) {
-        return new Wishes(growthReserve, that, loudestDba, runtimeS, jarM3, order);
+        return new Wishes(growthReserve, that, loudestDba, runtimeS, jarM3, alarmKgPerM3, dangerKgPerM3, order);
     }
 
     public Wishes withLoudestDba(OptionalDouble that) {
-        return new Wishes(growthReserve, indexSparePa, that, runtimeS, jarM3, order);
+        return new Wishes(growthReserve, indexSparePa, that, runtimeS, jarM3, alarmKgPerM3, dangerKgPerM3, order);
     }
 
     public Wishes withRuntimeS(OptionalDouble that) {
-        return new Wishes(growthReserve, indexSparePa, loudestDba, that, jarM3, order);
+        return new Wishes(growthReserve, indexSparePa, loudestDba, that, jarM3, alarmKgPerM3, dangerKgPerM3, order);
     }
 
     public Wishes withJarM3(OptionalDouble that) {
-        return new Wishes(growthReserve, indexSparePa, loudestDba, runtimeS, that, order);
+        return new Wishes(growthReserve, indexSparePa, loudestDba, runtimeS, that, alarmKgPerM3, dangerKgPerM3, order);
+    }
+
+    /** The same with this alarm level; empty: unknown. */
+    public Wishes withAlarmKgPerM3(OptionalDouble that) {
+        return new Wishes(growthReserve, indexSparePa, loudestDba, runtimeS, jarM3, that, dangerKgPerM3, order);
+    }
+
+    /** The same with this danger level; empty: unknown. */
+    public Wishes withDangerKgPerM3(OptionalDouble that) {
+        return new Wishes(growthReserve, indexSparePa, loudestDba, runtimeS, jarM3, alarmKgPerM3, that, order);
     }
 
     /** The same with what matters first, second and so on; nothing: as the plan has it. */
     public Wishes withOrder(List<Wish> that) {
-        return new Wishes(growthReserve, indexSparePa, loudestDba, runtimeS, jarM3, that);
+        return new Wishes(growthReserve, indexSparePa, loudestDba, runtimeS, jarM3, alarmKgPerM3, dangerKgPerM3, that);
     }
 }

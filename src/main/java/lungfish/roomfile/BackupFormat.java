@@ -1,12 +1,15 @@
 package lungfish.roomfile;
 
 import static lungfish.roomfile.Ranges.CHARGE_C;
+import static lungfish.roomfile.Ranges.DRAWN_W;
 import static lungfish.roomfile.Ranges.GAUGE_PA;
 import static lungfish.roomfile.Ranges.MOST_MACHINES;
 import static lungfish.roomfile.Ranges.POWER_W;
+import static lungfish.roomfile.Ranges.SECONDS;
 import static lungfish.roomfile.Ranges.SOME_SHARE;
 import static lungfish.roomfile.Ranges.TEMPERATURE_K;
 import static lungfish.roomfile.Ranges.VOLTAGE_V;
+import static lungfish.roomfile.Ranges.WAIT_S;
 
 import lungfish.json.Fields;
 import lungfish.json.JsonWriter;
@@ -17,7 +20,7 @@ import lungfish.room.Stirrer;
 import lungfish.room.StirrerId;
 import lungfish.room.TankId;
 
-/** What helps when the air stops: batteries, inverter, alarm, shedding, and stirring without air. */
+/** What helps when the air stops: batteries, generator, standby, alarm, shedding, and stirring without air. */
 final class BackupFormat {
     private BackupFormat() {}
 
@@ -27,7 +30,12 @@ final class BackupFormat {
                 in.maybeObject("inverter", BackupFormat::readInverter),
                 in.maybeObject("alarm", alarm -> new Backup.Alarm(alarm.maybeNumber("set_gauge_pa", GAUGE_PA))),
                 in.maybeObject("shedding", shed -> new Backup.Shedding(shed.text("valve"), shed.text("who"))),
-                in.maybeTruth("generator"));
+                in.maybeObject("generator", BackupFormat::readGenerator),
+                in.maybeObject("battery_pumps", BackupFormat::readPumps),
+                in.maybeObject("standby", BackupFormat::readStandby),
+                in.maybeNumber("notice_s", WAIT_S),
+                in.maybeNumber("mend_s", SECONDS),
+                in.maybeNumber("charger_w", DRAWN_W));
     }
 
     static void write(JsonWriter out, Backup backup) {
@@ -35,7 +43,41 @@ final class BackupFormat {
                 .maybeObject("inverter", backup.inverter(), BackupFormat::writeInverter)
                 .maybeFlatObject("alarm", backup.alarm(), (in, alarm) -> in.maybeNumber("set_gauge_pa", alarm.setPa()))
                 .maybeObject("shedding", backup.shedding(), BackupFormat::writeShedding)
-                .maybeTruth("generator", backup.generator());
+                .maybeFlatObject("generator", backup.generator(), BackupFormat::writeGenerator)
+                .maybeFlatObject("battery_pumps", backup.batteryPumps(), BackupFormat::writePumps)
+                .maybeFlatObject("standby", backup.standby(), BackupFormat::writeStandby)
+                .maybeNumber("notice_s", backup.noticeS())
+                .maybeNumber("mend_s", backup.mendS())
+                .maybeNumber("charger_w", backup.chargerW());
+    }
+
+    private static Backup.Generator readGenerator(Fields in) {
+        return new Backup.Generator(
+                in.maybeNumber("rated_w", DRAWN_W),
+                in.maybeNumber("fuel_s", SECONDS),
+                in.maybeNumber("ready_s", WAIT_S));
+    }
+
+    private static void writeGenerator(JsonWriter out, Backup.Generator generator) {
+        out.maybeNumber("rated_w", generator.ratedW())
+                .maybeNumber("fuel_s", generator.fuelS())
+                .maybeNumber("ready_s", generator.readyS());
+    }
+
+    private static Backup.BatteryPumps readPumps(Fields in) {
+        return new Backup.BatteryPumps(in.id("kind"), in.required("count").whole(1, MOST_MACHINES));
+    }
+
+    private static void writePumps(JsonWriter out, Backup.BatteryPumps pumps) {
+        out.text("kind", pumps.kind()).whole("count", pumps.count());
+    }
+
+    private static Backup.Standby readStandby(Fields in) {
+        return new Backup.Standby(in.word("start", Backup.Standby.Start.class), in.maybeNumber("ready_s", WAIT_S));
+    }
+
+    private static void writeStandby(JsonWriter out, Backup.Standby standby) {
+        out.word("start", standby.start()).maybeNumber("ready_s", standby.readyS());
     }
 
     private static void writeShedding(JsonWriter out, Backup.Shedding shedding) {

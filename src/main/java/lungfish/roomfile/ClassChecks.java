@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import lungfish.catalogue.AccessoryClass;
 import lungfish.catalogue.AirlineSize;
+import lungfish.catalogue.BackupClass;
 import lungfish.catalogue.BatteryClass;
 import lungfish.catalogue.BlowerClass;
 import lungfish.catalogue.Catalogue;
@@ -18,6 +19,7 @@ import lungfish.catalogue.ValveClass;
 import lungfish.json.Nearest;
 import lungfish.json.Place;
 import lungfish.json.Problems;
+import lungfish.room.Backup;
 import lungfish.room.Blower;
 import lungfish.room.Outlet;
 import lungfish.room.Room;
@@ -38,6 +40,7 @@ final class ClassChecks {
     private final List<String> pipes;
     private final List<String> fittings;
     private final List<String> batteries;
+    private final List<String> batteryPumps;
     private final List<String> filters;
     private final List<String> silencers;
 
@@ -55,6 +58,7 @@ final class ClassChecks {
         pipes = Catalogue.ids(catalogue.pipes(), PipeSize::id);
         fittings = Catalogue.ids(catalogue.fittings(), FittingClass::id);
         batteries = Catalogue.ids(catalogue.batteries(), BatteryClass::id);
+        batteryPumps = Catalogue.ids(catalogue.backupGear(BackupClass.Kind.BATTERY_PUMP), BackupClass::id);
         filters = accessories(catalogue, FILTERS);
         silencers = accessories(catalogue, SILENCERS);
     }
@@ -72,6 +76,11 @@ final class ClassChecks {
                         "battery",
                         Optional.of(battery.value().kind()),
                         batteries));
+        known(
+                Place.ROOT.key("backup").key("battery_pumps").key("kind"),
+                "battery pump",
+                spots.room().backup().batteryPumps().map(Backup.BatteryPumps::kind),
+                batteryPumps);
     }
 
     private void outlet(Spot<Outlet> spot) {

@@ -23,6 +23,7 @@ final class Ranges {
     static final Range NO_GAUGE_PA = Range.between(0, 1e6);
     static final Range SPARE_PA = Range.between(0, 1e5);
     static final Range SECONDS = Range.aboveTo(0, 1e10);
+    static final Range WAIT_S = Range.between(0, 1e10);
     static final Range AGE_S = Range.between(0, 1e10);
     static final Range VOLTAGE_V = Range.aboveTo(0, 1000);
     static final Range FREQUENCY_HZ = Range.aboveTo(0, 400);
@@ -36,6 +37,7 @@ final class Ranges {
     static final Range RACK_KG = Range.between(0, 1e5);
     static final Range FISH_KG = Range.aboveTo(0, 100);
     static final Range FOOD_KG = Range.between(0, 100);
+    static final Range OXYGEN_KG_PER_M3 = Range.aboveTo(0, 0.05);
     static final Range SALINITY = Range.between(0, 0.3);
     static final Range SHARE = Range.SHARE;
     static final Range SOME_SHARE = Range.aboveTo(0, 1);

@@ -25,6 +25,7 @@ public final class RoomChecks {
         new FlowChecks(problems).tell(spots);
         new RunChecks(spots, catalogue, problems).tell();
         new PlaceChecks(spots, problems).tell();
+        OxygenChecks.tell(room.wishes(), catalogue, problems);
         new OwnClassChecks(problems).tell(spots);
         return problems.all();
     }

@@ -33,6 +33,7 @@ final class TankFormat {
                 in.maybeNumber("survival_s", SECONDS),
                 in.maybeObjects("fish", TankFormat::readFish),
                 in.maybeObject("feeding", TankFormat::readFeeding),
+                in.maybeTruth("just_fed"),
                 in.maybeObjects("outlets", OutletFormat::read));
     }
 
@@ -50,6 +51,7 @@ final class TankFormat {
                 .maybeNumber("survival_s", tank.survivalS())
                 .maybeFlatObjects("fish", tank.fish(), TankFormat::writeFish)
                 .maybeFlatObject("feeding", tank.feeding(), TankFormat::writeFeeding)
+                .maybeTruth("just_fed", tank.justFed())
                 .maybeObjects("outlets", tank.outlets(), OutletFormat::write);
     }
 

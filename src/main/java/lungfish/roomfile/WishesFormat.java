@@ -3,6 +3,7 @@ package lungfish.roomfile;
 import static lungfish.roomfile.Ranges.GROWTH;
 import static lungfish.roomfile.Ranges.JAR_M3;
 import static lungfish.roomfile.Ranges.LEVEL_DB;
+import static lungfish.roomfile.Ranges.OXYGEN_KG_PER_M3;
 import static lungfish.roomfile.Ranges.SECONDS;
 import static lungfish.roomfile.Ranges.SPARE_PA;
 
@@ -23,6 +24,8 @@ final class WishesFormat {
                 in.maybeNumber("loudest_dba", LEVEL_DB),
                 in.maybeNumber("runtime_s", SECONDS),
                 in.maybeNumber("jar_m3", JAR_M3),
+                in.maybeNumber("alarm_oxygen_kg_per_m3", OXYGEN_KG_PER_M3),
+                in.maybeNumber("danger_oxygen_kg_per_m3", OXYGEN_KG_PER_M3),
                 in.optional("order")
                         .map(order -> order.list(at -> at.word(Wishes.Wish.class)))
                         .orElse(List.of()));
@@ -34,6 +37,8 @@ final class WishesFormat {
                 .maybeNumber("loudest_dba", wishes.loudestDba())
                 .maybeNumber("runtime_s", wishes.runtimeS())
                 .maybeNumber("jar_m3", wishes.jarM3())
+                .maybeNumber("alarm_oxygen_kg_per_m3", wishes.alarmKgPerM3())
+                .maybeNumber("danger_oxygen_kg_per_m3", wishes.dangerKgPerM3())
                 .maybeTexts("order", wishes.order().stream().map(At::wordOf).toList());
     }
 }

@@ -271,8 +271,16 @@ final class BatteryRuntimeTest {
 
     @Test
     void aGeneratorIsABackupWithACaution() {
-        Backup backup = new Backup(List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(true));
+        Backup backup = new Backup(
+                List.of(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(Backup.Generator.UNKNOWN));
         assertThat(codes(roomOf(backup))).containsExactly(Code.GENERATOR);
+    }
+
+    @Test
+    void pumpsWithBatteriesOfTheirOwnAreABackup() {
+        Backup pumps = Backup.NONE.withBatteryPumps(Optional.of(new Backup.BatteryPumps("battery-pump-small", 3)));
+        assertThat(codes(roomOf(Backup.NONE))).containsExactly(Code.NO_BACKUP);
+        assertThat(codes(roomOf(pumps))).doesNotContain(Code.NO_BACKUP);
     }
 
     @Test

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lungfish.reason.Assumable;
 import org.junit.jupiter.api.Test;
 
 /** One whole row of each file as it becomes a record; the practical figures are those of the file, the SI ones by hand. */
@@ -123,6 +124,45 @@ final class RowsTest {
         assertThat(catalogue.blowers().stream().filter(each -> each.kind().isPump()))
                 .allMatch(each -> each.id().startsWith("small-"))
                 .hasSize(18);
+    }
+
+    /** 2.5 L/min is 2.5/60000 m³/s. */
+    @Test
+    void aBatteryPumpHasItsAirItsTimeAndItsPrice() {
+        BackupClass pump = catalogue.backupGear("battery-pump-medium").orElseThrow();
+        assertThat(pump)
+                .isEqualTo(new BackupClass(
+                        "battery-pump-medium",
+                        "Battery pump, two outlets",
+                        BackupClass.Kind.BATTERY_PUMP,
+                        2.5 / 60e3,
+                        4000,
+                        12 * 3600,
+                        2.5,
+                        0,
+                        35,
+                        4 * YEAR_S,
+                        pump.source()));
+    }
+
+    /** A kind without what makes it one would be of no use to a plan. */
+    @Test
+    void everyKindOfBackupGearHasWhatMakesItOne() {
+        for (BackupClass.Kind kind : BackupClass.Kind.values()) {
+            assertThat(catalogue.backupGear(kind)).as("%s", kind).hasSizeGreaterThan(1);
+        }
+        assertThat(catalogue.backupGear(BackupClass.Kind.BATTERY_PUMP))
+                .allMatch(each -> each.ratedM3PerS() > 0 && each.ratedPa() > 0 && each.runtimeS() > 0);
+        assertThat(catalogue.backupGear(BackupClass.Kind.GENERATOR)).allMatch(each -> each.runtimeS() > 0);
+        assertThat(catalogue.backupGear().stream()
+                        .filter(each -> each.kind() != BackupClass.Kind.SHED_VALVE
+                                && each.kind() != BackupClass.Kind.BATTERY_PUMP))
+                .allMatch(each -> each.surgeW() >= each.ratedW() && each.ratedW() > 0);
+    }
+
+    @Test
+    void oxygenIsAssumedInKilogramsACubicMetre() {
+        assertThat(catalogue.assumed(Assumable.ALARM_OXYGEN).si()).isEqualTo(0.003); // 3 mg/L
     }
 
     @Test

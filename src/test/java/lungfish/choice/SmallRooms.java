@@ -60,6 +60,7 @@ final class SmallRooms {
                 all.batteries(),
                 all.accessories(),
                 all.tankSizes(),
+                all.backupGear(),
                 all.assumed());
     }
 

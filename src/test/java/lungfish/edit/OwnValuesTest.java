@@ -49,7 +49,10 @@ final class OwnValuesTest {
         "FREQUENCY, 1e-9, 60, 400",
         "ENERGY_PRICE, 0, 1e-7, 1",
         "INVERTER_EFFICIENCY, 1e-9, 0.9, 1",
-        "INVERTER_IDLE, 0, 8, 1e6"
+        "INVERTER_IDLE, 0, 8, 1e6",
+        "NOTICE, 0, 1800, 1e10",
+        "MEND, 1e-9, 86400, 1e10",
+        "CHARGE_RATE, 1e-9, 240, 1e6"
     })
     void whatIsSaidIsKeptAndCanBeFiledAndCanBecomeUnknownAgain(Assumable key, double least, double plain, double most) {
         OwnValue value = ofRoom(key);
@@ -119,5 +122,44 @@ final class OwnValuesTest {
                     .as("%s", key)
                     .isTrue();
         }
+    }
+
+    /** 3 mg/L and 2 mg/L are assumed. */
+    @Test
+    void theAlarmGoesBeforeThereIsDanger() {
+        OwnValue alarm = ofRoom(Assumable.ALARM_OXYGEN);
+        OwnValue danger = ofRoom(Assumable.DANGER_OXYGEN);
+        Room at4 = said(ROOM, alarm, OptionalDouble.of(0.004));
+        assertThat(said(at4, danger, OptionalDouble.of(0.003)).wishes().dangerKgPerM3())
+                .hasValue(0.003);
+        assertThat(danger.say(at4, OptionalDouble.of(0.004))
+                        .refused()
+                        .orElseThrow()
+                        .what())
+                .doesNotContain("assumed");
+        assertThat(alarm.say(ROOM, OptionalDouble.of(0.0015))
+                        .refused()
+                        .orElseThrow()
+                        .sentence(Quantities.in(DisplayUnits.METRIC)))
+                .startsWith("The alarm at 1.5 mg/L would not go before the danger at 2.0 mg/L (assumed).");
+        assertThat(danger.say(ROOM, OptionalDouble.of(0.003)).refused()).isPresent();
+    }
+
+    @Test
+    void nothingIsSaidOfAGeneratorThatIsNotThere() {
+        OwnValue fuel = ofRoom(Assumable.GENERATOR_FUEL);
+        assertThat(fuel.say(ROOM, OptionalDouble.of(3600)).refused()).isPresent();
+        Room with = ROOM.withBackup(ROOM.backup().withGenerator(Optional.of(Backup.Generator.UNKNOWN)));
+        Room after = said(with, fuel, OptionalDouble.of(3600));
+        assertThat(after.backup().generator().orElseThrow().fuelS()).hasValue(3600);
+        assertThat(said(after, fuel, OptionalDouble.empty())).isEqualTo(with);
+    }
+
+    @Test
+    void readyIsSaidOfTheGeneratorOrOfTheStandbyThatIsMeant() {
+        OwnValue standby = OwnValues.of(Assumable.READY, List.of(new PartId(PartId.Kind.BLOWER, "spare")))
+                .orElseThrow();
+        assertThat(said(ROOM, standby, OptionalDouble.of(300)).backup().standby())
+                .hasValue(new Backup.Standby(Backup.Standby.Start.MANUAL, OptionalDouble.of(300)));
     }
 }

@@ -37,21 +37,9 @@ final class Changed {
     }
 
     private static Tank tank(Tank tank, Function<Outlet, List<Outlet>> change) {
-        return new Tank(
-                tank.id(),
-                tank.name(),
-                tank.kind(),
-                tank.xM(),
-                tank.outside(),
-                tank.waterDepthM(),
-                tank.temperatureK(),
-                tank.salinityKgPerKg(),
-                tank.survivalS(),
-                tank.fish(),
-                tank.feeding(),
-                tank.outlets().stream()
-                        .flatMap(outlet -> change.apply(outlet).stream())
-                        .toList());
+        return tank.withOutlets(tank.outlets().stream()
+                .flatMap(outlet -> change.apply(outlet).stream())
+                .toList());
     }
 
     /** With these racks for its own. */

@@ -74,6 +74,7 @@ final class RackMaker {
                 dice.maybe(100, 1e5),
                 dice.some(1, 2, i -> new Tank.Fish(dice.name(), dice.whole(1, 60), dice.between(0.0005, 0.2))),
                 dice.maybe(() -> new Tank.Feeding(dice.between(0, 0.02), dice.maybe(0.2, 0.5))),
+                dice.maybeTruth(),
                 dice.some(1, 2, i -> outlet(id + "-" + i, waterM)));
     }
 

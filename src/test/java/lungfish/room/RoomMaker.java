@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Random;
 import lungfish.catalogue.AccessoryClass;
+import lungfish.catalogue.BackupClass;
 import lungfish.catalogue.BatteryClass;
 import lungfish.catalogue.BlowerClass;
 import lungfish.catalogue.Catalogue;
@@ -88,6 +89,8 @@ final class RoomMaker {
                 dice.maybe(30, 60),
                 dice.maybe(1, 1e5),
                 dice.maybe(0.0005, 0.002),
+                dice.maybe(0.0035, 0.006), // above what is assumed of the danger level, and the other way round
+                dice.maybe(0.001, 0.0025),
                 List.of(Wishes.Wish.QUIETEST, Wishes.Wish.SMALLEST));
     }
 
@@ -184,7 +187,19 @@ final class RoomMaker {
                 dice.maybe(this::inverter),
                 dice.maybe(() -> new Backup.Alarm(dice.maybe(500, 10000))),
                 dice.maybe(() -> new Backup.Shedding(dice.name(), dice.name())),
-                dice.maybeTruth());
+                dice.maybe(
+                        () -> new Backup.Generator(dice.maybe(500, 5000), dice.maybe(3600, 1e5), dice.maybe(0, 3600))),
+                dice.maybe(() -> new Backup.BatteryPumps(dice.one(batteryPumps()), dice.whole(1, 20))),
+                dice.maybe(() -> new Backup.Standby(dice.one(Backup.Standby.Start.class), dice.maybe(0, 3600))),
+                dice.maybe(0, 1e5),
+                dice.maybe(3600, 1e6),
+                dice.maybe(50, 1000));
+    }
+
+    private List<String> batteryPumps() {
+        return catalogue.backupGear(BackupClass.Kind.BATTERY_PUMP).stream()
+                .map(BackupClass::id)
+                .toList();
     }
 
     private Backup.Battery battery(int number) {

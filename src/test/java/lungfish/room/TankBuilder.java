@@ -18,6 +18,7 @@ public final class TankBuilder {
     private OptionalDouble salinity = OptionalDouble.empty();
     private OptionalDouble survivalS = OptionalDouble.empty();
     private Optional<Tank.Feeding> feeding = Optional.empty();
+    private Optional<Boolean> justFed = Optional.empty();
 
     TankBuilder(String id) {
         this.id = id;
@@ -68,6 +69,11 @@ public final class TankBuilder {
         return this;
     }
 
+    public TankBuilder justFed(boolean that) {
+        justFed = Optional.of(that);
+        return this;
+    }
+
     public TankBuilder with(OutletBuilder outlet) {
         outlets.add(outlet.build());
         return this;
@@ -86,6 +92,7 @@ public final class TankBuilder {
                 survivalS,
                 fish,
                 feeding,
+                justFed,
                 outlets);
     }
 }

@@ -15,6 +15,7 @@ import java.util.OptionalDouble;
 import lungfish.catalogue.Catalogue;
 import lungfish.catalogue.CatalogueFiles;
 import lungfish.json.Problem;
+import lungfish.room.Backup;
 import lungfish.room.Gang;
 import lungfish.room.GangId;
 import lungfish.room.Outlet;
@@ -35,7 +36,10 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 final class RoomChecksTest {
     private static final Catalogue CATALOGUE = CatalogueFiles.load();
@@ -225,14 +229,44 @@ final class RoomChecksTest {
 
     @Test
     void aWishIsMadeOnce() {
-        Wishes none = Wishes.NONE;
-        Wishes twice = new Wishes(
-                none.growthReserve(),
-                none.indexSparePa(),
-                none.loudestDba(),
-                none.runtimeS(),
-                none.jarM3(),
-                List.of(Wishes.Wish.QUIETEST, Wishes.Wish.QUIETEST));
+        Wishes twice = Wishes.NONE.withOrder(List.of(Wishes.Wish.QUIETEST, Wishes.Wish.QUIETEST));
         assertThat(problems(aRoom().with(twice))).extracting(Problem::path).containsExactly("/wishes/order/1");
+    }
+
+    /** Where it is not said, the alarm goes at 3 mg/L, and the danger begins at 2 mg/L (assumed.csv). */
+    @ParameterizedTest
+    @CsvSource(
+            nullValues = "-",
+            textBlock =
+                    """
+        0.004,  0.002,  ''
+        0.003,  0.003,  /wishes/danger_oxygen_kg_per_m3
+        0.003,  0.004,  /wishes/danger_oxygen_kg_per_m3
+        -,      0.003,  /wishes/danger_oxygen_kg_per_m3
+        -,      0.0029, ''
+        0.002,  -,      /wishes/alarm_oxygen_kg_per_m3
+        0.0021, -,      ''""")
+    void theAlarmGoesBeforeThereIsDanger(@Nullable Double alarm, @Nullable Double danger, String path) {
+        Wishes wishes = Wishes.NONE.withAlarmKgPerM3(maybe(alarm)).withDangerKgPerM3(maybe(danger));
+        assertThat(problems(aRoom().with(wishes)))
+                .extracting(Problem::path)
+                .isEqualTo(path.isEmpty() ? List.of() : List.of(path));
+    }
+
+    private static OptionalDouble maybe(@Nullable Double si) {
+        return si == null ? OptionalDouble.empty() : OptionalDouble.of(si);
+    }
+
+    /** An inverter stands in the same file of the catalogue, but is no pump. */
+    @Test
+    void batteryPumpsAreOfAClassOfBatteryPumps() {
+        assertThat(problems(aRoom().with(pumps("battery-pump-large")))).isEmpty();
+        assertThat(problems(aRoom().with(pumps("inverter-300"))))
+                .extracting(Problem::path)
+                .containsExactly("/backup/battery_pumps/kind");
+    }
+
+    private static Backup pumps(String kind) {
+        return Backup.NONE.withBatteryPumps(Optional.of(new Backup.BatteryPumps(kind, 2)));
     }
 }
