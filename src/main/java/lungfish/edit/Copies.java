@@ -13,6 +13,8 @@ import lungfish.room.TankId;
 
 /** Duplicates what is chosen, beside it. */
 public final class Copies {
+    private static final int MOST_AT_ONCE = 200;
+
     private Copies() {}
 
     /**
@@ -41,7 +43,7 @@ public final class Copies {
                 .orElse(Refused.nothing("shelf"));
     }
 
-    /** Copies of a tank along its shelf, as many as the gaps hold. */
+    /** Copies of a tank along its shelf, as many as the gaps hold; never more than a hall could use. */
     public static Attempt fill(Room room, TankId model) {
         Optional<Tank> tank = Find.tank(room, model.text());
         Optional<Shelf> shelf = Find.shelves(room)
@@ -64,7 +66,13 @@ public final class Copies {
     }
 
     private static Room filled(Room room, Tank tank, ShelfId shelf, String done) {
-        return copied(room, tank, shelf, done).match(edit -> filled(edit.of(room), tank, shelf, done), refused -> room);
+        Room full = room;
+        Optional<Edit> next = copied(full, tank, shelf, done).edit();
+        for (int more = 1; next.isPresent() && more < MOST_AT_ONCE; more++) {
+            full = next.get().of(full);
+            next = copied(full, tank, shelf, done).edit();
+        }
+        return full;
     }
 
     private static Attempt copied(Room room, Tank tank, ShelfId shelf, String done) {
