@@ -37,6 +37,9 @@ final class HouseTest {
         house.put("blower", Set.of("quantity", "reason", "catalogue", "room", "air", "network"));
         house.put("demand", Set.of("quantity", "reason", "catalogue", "room", "air"));
         house.put("piping", Set.of("quantity", "reason", "catalogue", "room", "air", "network", "blower", "demand"));
+        house.put(
+                "siphon",
+                Set.of("quantity", "reason", "catalogue", "room", "air", "network", "blower", "demand", "piping"));
         house.put("sizing", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("noise", Set.of("quantity", "reason", "catalogue", "room", "air", "blower"));
         house.put("backup", Set.of("quantity", "reason", "catalogue", "room", "air"));
@@ -132,6 +135,7 @@ final class HouseTest {
                     "lungfish.blower..",
                     "lungfish.demand..",
                     "lungfish.piping..",
+                    "lungfish.siphon..",
                     "lungfish.sizing..",
                     "lungfish.noise..",
                     "lungfish.backup..",

@@ -16,6 +16,7 @@ import lungfish.reason.Finding;
 import lungfish.reason.Severity;
 import lungfish.reason.Why;
 import lungfish.room.Room;
+import lungfish.siphon.Siphons;
 import lungfish.sizing.Candidate;
 import lungfish.sizing.PumpDuty;
 
@@ -37,6 +38,7 @@ import lungfish.sizing.PumpDuty;
  * @param keepPumps whether the honest answer is to keep the small pumps
  * @param paysFrom where the pumps should stay: with how many outlets the same blower would pay; absent where nobody knows
  * @param alarmPa where a low-pressure alarm should be set
+ * @param siphons where water could go when the air stops: through the pipe, or through the small pumps where they stay
  * @param findings the gravest first
  * @param whys one for each headline figure
  */
@@ -60,6 +62,7 @@ public record Plan(
         OptionalInt paysFrom,
         OptionalDouble alarmPa,
         Optional<Solution> solution,
+        Siphons siphons,
         List<Finding> findings,
         List<Assumption> assumptions,
         List<Why> whys) {

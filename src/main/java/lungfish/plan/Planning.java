@@ -29,6 +29,8 @@ import lungfish.reason.PartId;
 import lungfish.reason.Why;
 import lungfish.room.OutletId;
 import lungfish.room.RunId;
+import lungfish.siphon.SiphonFindings;
+import lungfish.siphon.Siphons;
 import lungfish.sizing.Candidate;
 import lungfish.sizing.Fleet;
 import lungfish.sizing.PumpDuty;
@@ -69,6 +71,7 @@ final class Planning {
         List<OutletPlan> outlets = new OutletPlans(setup, pumps).of(air);
         boolean keepPumps = keepPumps(cost);
         OptionalInt paysFrom = keepPumps ? paysFrom(air, headroom, cost) : OptionalInt.empty();
+        Siphons siphons = siphons(keepPumps);
         remaining(air, outlets, cost, keepPumps);
         return new Plan(
                 setup.room(),
@@ -92,6 +95,7 @@ final class Planning {
                                 LowPressureAlarm.setPa(side.duty().needed().pressurePa())))
                         .orElse(OptionalDouble.empty()),
                 air.map(Planning::solution),
+                siphons,
                 ordered(),
                 List.copyOf(assumptions),
                 whys);
@@ -203,6 +207,17 @@ final class Planning {
         return air.isPresent() && headroom.isPresent() && cost.isPresent()
                 ? new PaysFrom(setup, pumps, headroom.get(), cost.get()).outlets()
                 : OptionalInt.empty();
+    }
+
+    /** Through the pipe; through the small pumps where they stay, or where there is no pipe yet. */
+    private Siphons siphons(boolean keepPumps) {
+        Siphons siphons = piped.filter(pipe -> !keepPumps)
+                .map(pipe -> Siphons.of(setup.room(), pipe, setup.planned()))
+                .orElseGet(() -> Siphons.of(pumps.stream()
+                        .map(pump -> new Siphons.Pump(pump.pump(), pump.served()))
+                        .toList()));
+        findings.addAll(SiphonFindings.of(siphons, setup.catalogue()));
+        return siphons;
     }
 
     private void remaining(

@@ -4,26 +4,20 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import lungfish.air.Water;
-import lungfish.demand.Need;
 import lungfish.quantity.Dimension;
 import lungfish.reason.Amount;
 import lungfish.reason.Assumable;
 import lungfish.reason.Code;
 import lungfish.reason.Finding;
 import lungfish.reason.PartId;
-import lungfish.room.Blower;
 import lungfish.room.Circuit;
-import lungfish.room.Outlet;
 import lungfish.room.Rack;
 import lungfish.room.Tank;
 
-/** The cautions that every room deserves: water that runs back, mains beside water, racks on floors. */
+/** The cautions that every room deserves: mains beside water, racks on floors. */
 final class RoomCautions {
     /** 40 psf, for rooms other than sleeping rooms: International Residential Code, Table R301.5. */
     private static final double FLOOR_PA = 1915;
-
-    /** Water lines closer than this count as level. */
-    private static final double LEVEL_M = 0.02;
 
     private final Setup setup;
     private final List<Finding> findings = new ArrayList<>();
@@ -34,49 +28,9 @@ final class RoomCautions {
 
     static List<Finding> of(Setup setup) {
         RoomCautions own = new RoomCautions(setup);
-        own.siphons();
-        own.blowersBelowWater();
         own.circuits();
         own.floor();
         return own.findings;
-    }
-
-    /** Water runs from the higher line to the lower; a check valve holds it where it would enter its airline. */
-    private void siphons() {
-        List<Need> needs = setup.demand().needs();
-        double lowest = needs.stream()
-                .mapToDouble(need -> need.seat().waterLineM())
-                .min()
-                .orElse(0);
-        long above = needs.stream()
-                .filter(need -> !hasCheckValve(need.seat().outlet()))
-                .filter(need -> need.seat().waterLineM() > lowest + LEVEL_M)
-                .count();
-        if (above > 0) {
-            findings.add(Finding.of(Code.SIPHON, PartId.ROOM, new Amount("found", above, Dimension.COUNT)));
-        }
-    }
-
-    private static boolean hasCheckValve(Outlet outlet) {
-        return outlet.checkValve()
-                .filter(kind -> !kind.equals(Outlet.NO_CHECK_VALVE))
-                .isPresent();
-    }
-
-    private void blowersBelowWater() {
-        double highest = setup.demand().needs().stream()
-                .mapToDouble(need -> need.seat().waterLineM())
-                .max()
-                .orElse(0);
-        for (Blower blower : setup.planned()) {
-            boolean below = blower.siting()
-                    .place()
-                    .filter(place -> place.zM() < highest)
-                    .isPresent();
-            if (below) {
-                findings.add(Finding.of(Code.BELOW_WATER_LINE, blower.id().part()));
-            }
-        }
     }
 
     private void circuits() {

@@ -229,15 +229,31 @@ public enum Code {
             CAUTION,
             "The air leaves the blower at {found} to {hot}: hot to the touch.",
             "Begin with metal pipe or rated hose, and keep hands and cables off it."),
+    SIPHON_BY_ITSELF(
+            WARNING,
+            "When the air stops, water runs by itself from {where} into {into}: its line stands at {line}, and no place on"
+                    + " its way through the pipe is higher than {crest}. {water} can run; {free} fit under the rim there."
+                    + " Outlets that water can run to so: {reached}.",
+            "A check valve of its own at each outlet that lets water out, {valves} of them for some {price}; one at the"
+                    + " blower or at the lower tank does not hold it. Or the pipe, or a loop of each airline, above {above}."),
     BELOW_WATER_LINE(
             CAUTION,
-            "{where} stands below a water line: when it stops, water can siphon back into it and onto mains power.",
-            "Stand it above the highest water line, or fit check valves, and hang a drip loop in its cord."),
+            "{where} stands at {found}, below the water of {tank} at {line}, which no check valve holds: when the air stops,"
+                    + " water that is lifted {lift} on its way runs into it and onto mains power.",
+            "Stand it above the highest water line, or fit a check valve at each outlet that lets water out; and hang a drip"
+                    + " loop in its cord."),
     SIPHON(
             CAUTION,
-            "Outlets without a check valve of their own, in tanks whose water stands higher than another's: {found}. Through"
-                    + " the main they can siphon into it.",
-            "Give each its own check valve; one at the blower does not stop this."),
+            "Once something lifts it {lift} (air that cools in the pipe, a hose that is pulled), water of {where} runs on"
+                    + " through the pipe into {into}. {water} can run; {free} fit under the rim there. Outlets that water"
+                    + " can come to so: {reached}.",
+            "A check valve of its own at each outlet that lets water out, {valves} of them for some {price}; one at the"
+                    + " blower or at the lower tank does not hold it."),
+    CHECK_VALVE_UNKNOWN(
+            NOTE,
+            "Outlets of which it is not said whether they have a check valve, and which could let water out: {found}. They"
+                    + " are counted as having none.",
+            "Say so in the table of outlets."),
     RESIDUAL_CURRENT(
             CAUTION,
             "Mains power beside water: {where} is not known to have residual-current (ground-fault) protection.",

@@ -14,7 +14,7 @@ import lungfish.reason.Code;
 import lungfish.sizing.Candidate;
 import lungfish.sizing.Running;
 
-/** Duty, headroom, noise, backup and cost: of each one figure, and the reason under it. */
+/** Duty, headroom, noise, backup, cost and siphon: of each one figure, and the reason under it. */
 final class Panels {
     private final Plan plan;
     private final Quantities quantities;
@@ -35,6 +35,7 @@ final class Panels {
         noise();
         backup();
         plan.cost().ifPresent(this::cost);
+        page.hung("Siphon    ", new SiphonWords(quantities, names).inShort(plan));
     }
 
     private void duty(Duty duty) {

@@ -52,6 +52,7 @@ public final class PlanJson {
         out.object("backup", this::backup);
         Keys.object(out, "cost", plan.cost(), this::cost);
         out.object("today", new BesideJson(Beside.of(plan))::write);
+        out.object("siphon", new SiphonJson(plan.siphons())::write);
         reasons.findings(out, plan.findings());
         reasons.assumptions(out, plan.assumptions());
         reasons.whys(out, plan.whys());

@@ -9,7 +9,6 @@ import static lungfish.room.Rooms.anOutlet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 import lungfish.quantity.Dimension;
 import lungfish.reason.Code;
 import lungfish.room.Climate;
@@ -18,31 +17,14 @@ import lungfish.room.Point;
 import lungfish.room.RoomBuilder;
 import org.junit.jupiter.api.Test;
 
-/** Water that siphons, and what the plan takes for granted. */
+/** What the plan takes for granted when it warns. */
 final class RoomCautionsTest {
-    private static final String CHECK = DemoPlans.CATALOGUE.checkValves().get(0).id();
-
     private static RoomBuilder room(OutletBuilder low, OutletBuilder high) {
         return aRoom().with(aRack("A")
                         .shelf(0.3, aTank("low").with(low))
                         .shelf(1.2, aTank("high").with(high)))
                 .with(aMain("main", false, new Point(0.2, 0.2, 2.2), new Point(4, 0.2, 2.2)))
                 .with(aBlower("central").at(0.2, 0.2, 2.1));
-    }
-
-    private static Stream<Code> codes(RoomBuilder room) {
-        return new Planner(DemoPlans.CATALOGUE)
-                .plan(room.build()).findings().stream().map(finding -> finding.code());
-    }
-
-    @Test
-    void waterOfTheHigherTankIsHeldByTheCheckValveInItsOwnAirline() {
-        assertThat(codes(room(anOutlet("l"), anOutlet("h").checkValve(CHECK)))).doesNotContain(Code.SIPHON);
-    }
-
-    @Test
-    void aCheckValveInTheLowerAirlineLetsTheWaterThrough() {
-        assertThat(codes(room(anOutlet("l").checkValve(CHECK), anOutlet("h")))).contains(Code.SIPHON);
     }
 
     @Test
