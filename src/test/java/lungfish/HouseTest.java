@@ -44,6 +44,7 @@ final class HouseTest {
         house.put("noise", Set.of("quantity", "reason", "catalogue", "room", "air", "blower"));
         house.put("backup", Set.of("quantity", "reason", "catalogue", "room", "air"));
         house.put("standing", Set.of("quantity", "reason", "catalogue", "room", "backup"));
+        house.put("oxygen", Set.of("quantity", "reason", "catalogue", "room", "air", "demand"));
         house.put("cost", Set.of("quantity", "reason", "catalogue", "room"));
         house.put("headroom", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("plan", everythingBefore(house, "json", "roomfile", "networkfile"));
@@ -52,6 +53,7 @@ final class HouseTest {
         house.put("choice", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("growth", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("sure", everythingBefore(house, "json", "roomfile", "networkfile"));
+        house.put("outage", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("drawing", everythingBefore(house, "json", "roomfile", "networkfile", "edit"));
         house.put("report", everythingBefore(house, "roomfile", "networkfile"));
         house.put("terminal", everythingBefore(house));
@@ -147,7 +149,9 @@ final class HouseTest {
                     "lungfish.closing..",
                     "lungfish.choice..",
                     "lungfish.growth..",
-                    "lungfish.sure..")
+                    "lungfish.sure..",
+                    "lungfish.oxygen..",
+                    "lungfish.outage..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("com.fasterxml..", "java.nio.file..", "java.util.logging..", "java.time..");

@@ -39,9 +39,13 @@ public final class Aeration {
      * @return dimensionless; below 0 where bubbles carry oxygen out
      */
     public static double fieldRatio(Water water, double oxygenGPerM3, double ambientPa, double alpha, double beta) {
-        double inTest = DissolvedOxygen.saturationGPerM3(Water.freshAt(TEST_K), Atmosphere.SEA_LEVEL_PA);
         double here = DissolvedOxygen.saturationGPerM3(water, ambientPa);
-        double warming = StillSurface.warming(water.temperatureK(), TEST_K);
-        return alpha * warming * (beta * here - oxygenGPerM3) / inTest;
+        return perDeficit(water, alpha) * (beta * here - oxygenGPerM3);
+    }
+
+    /** The same for each g/m³ that the water is short of: {@code α 1.024^(T−20)/C_s20}, m³/g. */
+    public static double perDeficit(Water water, double alpha) {
+        double inTest = DissolvedOxygen.saturationGPerM3(Water.freshAt(TEST_K), Atmosphere.SEA_LEVEL_PA);
+        return alpha * StillSurface.warming(water.temperatureK(), TEST_K) / inTest;
     }
 }

@@ -33,6 +33,7 @@ import lungfish.sizing.PumpDuty;
  * @param today noise of the pumps of today
  * @param planned noise of the blower
  * @param essential where the blowers run with only the essential outlets on; absent where none is marked
+ * @param airless how long the tanks last when all air stops and nothing helps
  * @param backup absent where nothing is known that draws power
  * @param cost absent where no blower can be named
  * @param keepPumps whether the honest answer is to keep the small pumps
@@ -56,6 +57,7 @@ public record Plan(
         NoiseAnswer today,
         NoiseAnswer planned,
         Optional<EssentialDuty> essential,
+        Airless airless,
         Optional<BackupAnswer> backup,
         Optional<CostAnswer> cost,
         boolean keepPumps,

@@ -87,6 +87,7 @@ final class Planning {
                 today,
                 planned,
                 essential,
+                Airless.of(setup, outlets, keepPumps),
                 backup,
                 cost,
                 keepPumps,
