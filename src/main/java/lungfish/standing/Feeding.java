@@ -27,8 +27,7 @@ record Feeding(boolean drawn, Map<TankId, List<Pump>> byTank) {
     record Pump(BlowerId id, int count, Optional<CircuitId> circuit) {}
 
     static Feeding of(Room room) {
-        List<Seat> seats =
-                room.seats().stream().filter(seat -> !seat.planned()).toList();
+        List<Seat> seats = room.seats().stream().filter(seat -> !seat.planned()).toList();
         Map<TankId, List<Pump>> said = new HashMap<>();
         for (Blower pump : room.blowers(Blower.Role.TODAY)) {
             Set<OutletId> serves = new HashSet<>(pump.serves());
@@ -113,7 +112,8 @@ record Feeding(boolean drawn, Map<TankId, List<Pump>> byTank) {
     private int on(Optional<CircuitId> circuit) {
         return (int) byTank.values().stream()
                 .filter(pumps -> pumps.stream()
-                        .allMatch(pump -> pump.circuit().isEmpty() || pump.circuit().equals(circuit)))
+                        .allMatch(pump ->
+                                pump.circuit().isEmpty() || pump.circuit().equals(circuit)))
                 .count();
     }
 

@@ -15,4 +15,9 @@ public record StandingAnswer(Habits habits, int tanks, List<Standing> ways, List
         ways = List.copyOf(ways);
         assumptions = List.copyOf(assumptions);
     }
+
+    /** One of the ways. */
+    public Standing of(Way way) {
+        return ways.stream().filter(each -> each.way() == way).findFirst().orElseThrow();
+    }
 }

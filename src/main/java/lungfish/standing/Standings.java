@@ -79,9 +79,7 @@ final class Standings {
     }
 
     private Loss lossOf(int running, double forS) {
-        return running == 1
-                ? new Loss(tanks, 0, 1, forS)
-                : new Loss(0, tanks, (running - 1.0) / running, forS);
+        return running == 1 ? new Loss(tanks, 0, 1, forS) : new Loss(0, tanks, (running - 1.0) / running, forS);
     }
 
     private Standing central(Way way, boolean drawn, int machines, Machines share, Loss loss, int byCircuit) {
@@ -109,8 +107,7 @@ final class Standings {
         return standing(Way.SMALL_PUMPS, feeding.drawn(), feeding.machines(), worst, loss, common);
     }
 
-    private Standing standing(
-            Way way, boolean drawn, int machines, Machines share, Loss loss, List<Common> common) {
+    private Standing standing(Way way, boolean drawn, int machines, Machines share, Loss loss, List<Common> common) {
         double rate = machines * habits.ratePerS();
         return new Standing(
                 way,

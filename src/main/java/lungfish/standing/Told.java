@@ -42,7 +42,8 @@ final class Told {
 
     /** From when to when a generator of the room carries a load; nothing where there is none, or it is too weak. */
     List<Carried> byGenerator(double noticeS, OptionalDouble watts) {
-        return backup.generator()
+        return backup
+                .generator()
                 .filter(generator -> generator.ratedW().orElse(Double.MAX_VALUE) >= watts.orElse(0))
                 .map(generator -> {
                     double fromS = noticeS + said(generator.readyS(), Assumable.READY);

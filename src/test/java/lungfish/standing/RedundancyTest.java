@@ -45,7 +45,9 @@ final class RedundancyTest {
     /** By hand: 8 h until somebody notices and half an hour to start it. */
     @Test
     void aStandbyByHandWaitsForAHand() {
-        Standing standby = way(Way.STANDBY_BY_HAND, tanks().with(aBlower("b")).with(aBlower("s").standby()));
+        Standing standby = way(
+                Way.STANDBY_BY_HAND,
+                tanks().with(aBlower("b")).with(aBlower("s").standby()));
         assertThat(standby.drawn()).isTrue();
         assertThat(standby.machines()).isEqualTo(2);
         assertThat(standby.loss()).isEqualTo(new Loss(4, 0, 1, 8.5 * HOUR_S));
@@ -56,7 +58,8 @@ final class RedundancyTest {
     void aStandbyThatStartsByItselfTakesNoTank() {
         Backup automatic =
                 Backup.NONE.withStandby(Optional.of(new Standby(Standby.Start.AUTOMATIC, OptionalDouble.of(20))));
-        RoomBuilder room = tanks().with(aBlower("b")).with(aBlower("s").standby()).with(automatic);
+        RoomBuilder room =
+                tanks().with(aBlower("b")).with(aBlower("s").standby()).with(automatic);
         Standing standby = way(Way.STANDBY_BY_ITSELF, room);
         assertThat(standby.drawn()).isTrue();
         assertThat(standby.loss()).isEqualTo(new Loss(0, 0, 1, 20));
@@ -86,7 +89,8 @@ final class RedundancyTest {
     @Test
     void threeThatShareWithAStandbyAreWhatTheRoomHas() {
         Standing standby = way(
-                Way.STANDBY_BY_HAND, tanks().with(aBlower("b").count(3)).with(aBlower("s").standby()));
+                Way.STANDBY_BY_HAND,
+                tanks().with(aBlower("b").count(3)).with(aBlower("s").standby()));
         assertThat(standby.machines()).isEqualTo(4);
         assertThat(standby.loss().less()).isEqualTo(4);
         assertThat(standby.loss().leftShare()).isCloseTo(2.0 / 3, within(ROUNDING));
@@ -121,8 +125,8 @@ final class RedundancyTest {
 
     @Test
     void onlyAStandbyOnACircuitOfItsOwnOutlivesTheCircuit() {
-        Backup automatic = Backup.NONE.withStandby(
-                Optional.of(new Standby(Standby.Start.AUTOMATIC, OptionalDouble.empty())));
+        Backup automatic =
+                Backup.NONE.withStandby(Optional.of(new Standby(Standby.Start.AUTOMATIC, OptionalDouble.empty())));
         for (String circuit : List.of("c1", "c2")) {
             Standing standby = way(
                     Way.STANDBY_BY_ITSELF,
@@ -166,23 +170,19 @@ final class RedundancyTest {
 
     @Test
     void whatTheRoomSaysIsTakenAndTheRestIsAssumedVisibly() {
-        Backup said = Backup.NONE
-                .withNoticeS(OptionalDouble.of(HOUR_S))
-                .withMendS(OptionalDouble.of(9 * HOUR_S));
+        Backup said = Backup.NONE.withNoticeS(OptionalDouble.of(HOUR_S)).withMendS(OptionalDouble.of(9 * HOUR_S));
         StandingAnswer answer = answer(tanks().with(said));
         assertThat(answer.habits().backS()).isEqualTo(10 * HOUR_S);
         assertThat(answer.assumptions())
                 .extracting(Assumption::key)
                 .containsExactlyInAnyOrder(
-                        Assumable.BLOWER_MTBF,
-                        Assumable.READY,
-                        Assumable.MAINS_FAILURES,
-                        Assumable.MAINS_OUTAGE);
+                        Assumable.BLOWER_MTBF, Assumable.READY, Assumable.MAINS_FAILURES, Assumable.MAINS_OUTAGE);
     }
 
     @Test
     void racksThatAreOnlyPlannedDoNotCount() {
-        RoomBuilder room = tanks().with(aRack("B").planned().shelf(0.5, aTank("T9").with(anOutlet("o9"))));
+        RoomBuilder room =
+                tanks().with(aRack("B").planned().shelf(0.5, aTank("T9").with(anOutlet("o9"))));
         assertThat(answer(room).tanks()).isEqualTo(4);
         assertThat(way(Way.SMALL_PUMPS, room).machines()).isEqualTo(4);
     }
@@ -217,7 +217,7 @@ final class RedundancyTest {
     }
 
     private static Standing way(Way way, RoomBuilder room) {
-        return answer(room).ways().get(way.ordinal());
+        return answer(room).of(way);
     }
 
     private static StandingAnswer answer(RoomBuilder room) {
