@@ -56,6 +56,7 @@ final class HouseTest {
         house.put("outage", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("drawing", everythingBefore(house, "json", "roomfile", "networkfile", "edit"));
         house.put("report", everythingBefore(house, "roomfile", "networkfile"));
+        house.put("print", everythingBefore(house, "json", "roomfile", "networkfile", "edit"));
         house.put("terminal", everythingBefore(house));
         house.put("desk", everythingBefore(house, "networkfile", "drawing", "report", "terminal"));
         house.put("desktop", everythingBefore(house, "networkfile", "terminal"));
@@ -115,14 +116,24 @@ final class HouseTest {
             .resideInAnyPackage("javax.swing..", "com.formdev..");
 
     @ArchTest
-    static final ArchRule onlyDrawingAndWindowKnowAScreen = noClasses()
+    static final ArchRule onlyDrawingPrintAndWindowKnowAScreen = noClasses()
             .that()
             .resideInAPackage("lungfish.*..")
             .and()
-            .resideOutsideOfPackages("lungfish.desktop..", "lungfish.drawing..")
+            .resideOutsideOfPackages("lungfish.desktop..", "lungfish.drawing..", "lungfish.print..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("java.awt..");
+
+    @ArchTest
+    static final ArchRule onlyPrintKnowsPdf = noClasses()
+            .that()
+            .resideInAPackage("lungfish.*..")
+            .and()
+            .resideOutsideOfPackage("lungfish.print..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.apache.pdfbox..", "de.rototor..");
 
     @ArchTest
     static final ArchRule enginesKnowNoFilesAndNoJson = noClasses()

@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Breaks text into lines of a width, between words; a number keeps its unit. */
-final class Wrapped {
+public final class Wrapped {
     private Wrapped() {}
 
     /** The lines; a word that is wider than a line has a line of its own. */
-    static List<String> lines(String text, Font font, double roomPx) {
+    public static List<String> lines(String text, Font font, double roomPx) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
         for (String word : text.split("(?<!\\d) ", -1)) {
