@@ -144,6 +144,14 @@ public final class JsonWriter {
         return list(key, rows, row -> onOneLine(() -> numbers(row)));
     }
 
+    /** A list of numbers, on one line. */
+    public JsonWriter numbers(String key, double[] values) {
+        return told(() -> {
+            out.writeFieldName(key);
+            onOneLine(() -> numbers(values));
+        });
+    }
+
     /** A list of texts, on one line. */
     public JsonWriter texts(String key, List<String> values) {
         return told(() -> {

@@ -1,11 +1,14 @@
 package lungfish.outage;
 
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lungfish.backup.BatteryCourse;
 import lungfish.catalogue.BackupClass;
 import lungfish.catalogue.Catalogue;
+import lungfish.reason.Assumption;
 import lungfish.room.Backup;
 import lungfish.room.Backup.Inverter;
 import lungfish.room.Blower;
@@ -26,7 +29,7 @@ final class Arising {
         this.catalogue = catalogue;
         this.plant = plant;
         this.scene = scene;
-        this.habits = Habits.of(room, catalogue);
+        this.habits = new Habits(room, catalogue);
     }
 
     Moments moments() {
@@ -34,13 +37,13 @@ final class Arising {
         boolean mainsOff = takesAllPower();
         return new Moments(
                 scene.what(),
-                mainsOff ? Set.of() : stopped,
+                mainsOff || stopped.isEmpty() ? Set.of() : withStandbys(stopped),
                 mainsOff,
-                sheds() ? habits.noticeS() : Moments.NEVER,
-                hasGenerator() ? habits.noticeS() + habits.generatorReadyS() : Moments.NEVER,
+                mainsOff && sheds() ? habits.noticeS() : Moments.NEVER,
+                mainsOff && hasGenerator() ? habits.generatorS() : Moments.NEVER,
                 stopped.isEmpty() || mainsOff ? Moments.NEVER : standbyS(),
                 pumpsS(mainsOff, stopped),
-                scene.backS().orElse(usualBackS()));
+                scene.backS().orElseGet(this::usualBackS));
     }
 
     /** A failed machine is exchanged, the mains stay away; all else a hand puts right. */
@@ -48,7 +51,7 @@ final class Arising {
         if (scene.what() instanceof Failing.Mains) {
             return Moments.NEVER;
         }
-        return scene.what() instanceof Failing.BlowerStops ? habits.noticeS() + habits.mendS() : habits.handS();
+        return scene.what() instanceof Failing.BlowerStops ? habits.replacedS() : habits.handS();
     }
 
     private Set<BlowerId> stopped() {
@@ -77,12 +80,35 @@ final class Arising {
     }
 
     private double standbyS() {
-        boolean there = !room.blowers(Blower.Role.STANDBY).isEmpty();
         boolean itself = room.backup()
                 .standby()
                 .filter(each -> each.start() == Backup.Standby.Start.AUTOMATIC)
                 .isPresent();
-        return !there ? Moments.NEVER : itself ? 0 : habits.handS();
+        return !hasStandby() ? Moments.NEVER : itself ? habits.standbyByItselfS() : habits.standbyByHandS();
+    }
+
+    /** One that does not hang on the circuit that has tripped. */
+    private boolean hasStandby() {
+        return room.blowers(Blower.Role.STANDBY).stream().anyMatch(each -> !hangsOnWhatTripped(each));
+    }
+
+    private boolean hangsOnWhatTripped(Blower blower) {
+        return scene.what() instanceof Failing.CircuitTrips trips
+                && blower.circuit().equals(Optional.of(trips.circuit()));
+    }
+
+    private Set<BlowerId> withStandbys(Set<BlowerId> stopped) {
+        Set<BlowerId> all = new HashSet<>(stopped);
+        room.blowers(Blower.Role.STANDBY).stream()
+                .filter(this::hangsOnWhatTripped)
+                .map(Blower::id)
+                .forEach(all::add);
+        return all;
+    }
+
+    /** What was assumed of what people do, once all else has been asked. */
+    List<Assumption> assumptions() {
+        return habits.assumptions();
     }
 
     /** Somebody is named who turns a valve that is there, and something is left on. */
@@ -93,7 +119,7 @@ final class Arising {
     Means means() {
         return new Means(
                 new Charge(spans -> hasBattery() ? BatteryCourse.of(room, catalogue, spans) : Optional.empty()),
-                hasGenerator() ? habits.fuelS() : 0,
+                takesAllPower() && hasGenerator() ? habits.fuelS() : 0,
                 room.backup()
                         .batteryPumps()
                         .flatMap(pumps -> catalogue.backupGear(pumps.kind()))

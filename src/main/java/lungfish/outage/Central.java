@@ -100,7 +100,10 @@ final class Central implements Plant {
             }
         }
         if (state.standby()) {
-            running.addAll(standby);
+            standby.stream()
+                    .filter(source ->
+                            state.stopped().stream().noneMatch(id -> id.text().equals(source.id())))
+                    .forEach(running::add);
         }
         return running;
     }

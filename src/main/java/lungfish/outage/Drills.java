@@ -1,5 +1,6 @@
 package lungfish.outage;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -7,6 +8,7 @@ import lungfish.catalogue.Catalogue;
 import lungfish.network.AsSet;
 import lungfish.oxygen.Levels;
 import lungfish.plan.Plan;
+import lungfish.reason.Assumption;
 
 /**
  * Plays outages through. The air is that of the blower as planned; of the small pumps of today where the plan could not be
@@ -55,9 +57,8 @@ public final class Drills {
         Arising arising = new Arising(plan.room(), catalogue, plant, scene);
         Moments moments = arising.moments();
         Stirring stirring = new Stirring(plan.room().stirrers());
-        List<Stretch> stretches = new Timeline(
-                        scene, OwnPumps.of(plant, plan.room(), catalogue), moments, arising.means(), stirring)
-                .stretches();
+        OwnPumps pumps = OwnPumps.of(plant, plan.room(), catalogue);
+        List<Stretch> stretches = new Timeline(scene, pumps, moments, arising.means(), stirring).stretches();
         Levels levels = Levels.of(plan.room(), catalogue);
         return new Drill(
                 scene,
@@ -66,6 +67,18 @@ public final class Drills {
                 levels,
                 plant.needs(),
                 stretches,
-                new Tanks(plan.room(), catalogue, plant, stirring, levels).through(stretches));
+                new Tanks(plan.room(), catalogue, plant, stirring, levels).through(stretches),
+                assumptions(arising));
+    }
+
+    private List<Assumption> assumptions(Arising arising) {
+        List<Assumption> all = new ArrayList<>(Levels.assumed(plan.room(), catalogue));
+        all.addAll(arising.assumptions());
+        return all;
+    }
+
+    /** All that can fail in this room, the mains first. */
+    public List<Failing> possible() {
+        return Possible.of(plan, plant, plannedBlower);
     }
 }

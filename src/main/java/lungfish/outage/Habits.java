@@ -1,41 +1,83 @@
 package lungfish.outage;
 
-import java.util.Optional;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
+import lungfish.catalogue.AssumedValue;
 import lungfish.catalogue.Catalogue;
 import lungfish.reason.Assumable;
+import lungfish.reason.Assumption;
+import lungfish.reason.Given;
+import lungfish.reason.PartId;
 import lungfish.room.Backup;
 import lungfish.room.Room;
 
-/**
- * How soon people do what they do, typed or assumed.
- *
- * @param noticeS until somebody notices that the air is off
- * @param readyS from then until a standby runs, or a hose is on again
- * @param generatorReadyS from then until a generator carries the room
- * @param fuelS how long its fuel lasts
- * @param mendS until a failed machine is replaced
- */
-record Habits(double noticeS, double readyS, double generatorReadyS, double fuelS, double mendS) {
-    static Habits of(Room room, Catalogue catalogue) {
-        Backup backup = room.backup();
-        Assumable unnoticed = backup.alarm().isPresent() ? Assumable.NOTICE_ALARM : Assumable.NOTICE;
-        double ready = catalogue.assumed(Assumable.READY).si();
-        return new Habits(
-                backup.noticeS().orElse(catalogue.assumed(unnoticed).si()),
-                typed(backup.standby().map(Backup.Standby::readyS)).orElse(ready),
-                typed(backup.generator().map(Backup.Generator::readyS)).orElse(ready),
-                typed(backup.generator().map(Backup.Generator::fuelS))
-                        .orElse(catalogue.assumed(Assumable.GENERATOR_FUEL).si()),
-                backup.mendS().orElse(catalogue.assumed(Assumable.MEND).si()));
+/** How soon people do what they do, typed or assumed. It remembers which of what it assumed was asked for. */
+final class Habits {
+    private final Backup backup;
+    private final Catalogue catalogue;
+    private final Set<Assumption> assumptions = new LinkedHashSet<>();
+
+    Habits(Room room, Catalogue catalogue) {
+        this.backup = room.backup();
+        this.catalogue = catalogue;
     }
 
-    private static OptionalDouble typed(Optional<OptionalDouble> said) {
-        return said.orElse(OptionalDouble.empty());
+    /** Until somebody notices that the air is off, s. */
+    double noticeS() {
+        return given(backup.noticeS(), backup.alarm().isPresent() ? Assumable.NOTICE_ALARM : Assumable.NOTICE);
     }
 
-    /** When a hand is there that does what has to be done, s after the failure. */
+    /** When a hand is there that switches something on or puts a hose back, s after the failure. */
     double handS() {
-        return noticeS + readyS;
+        return noticeS() + given(OptionalDouble.empty(), Assumable.READY);
+    }
+
+    /** When a standby that is started by hand gives air, s after the failure. */
+    double standbyByHandS() {
+        return noticeS() + given(standbyReadyS(), Assumable.READY);
+    }
+
+    /** When a standby that starts by itself gives air, s after the failure. */
+    double standbyByItselfS() {
+        return standbyReadyS().orElse(0);
+    }
+
+    private OptionalDouble standbyReadyS() {
+        return backup.standby().map(Backup.Standby::readyS).orElse(OptionalDouble.empty());
+    }
+
+    /** When a generator carries the room, s after the failure. */
+    double generatorS() {
+        return noticeS() + given(generator().readyS(), Assumable.READY);
+    }
+
+    /** How long its fuel lasts, s. */
+    double fuelS() {
+        return given(generator().fuelS(), Assumable.GENERATOR_FUEL);
+    }
+
+    private Backup.Generator generator() {
+        return backup.generator().orElse(Backup.Generator.UNKNOWN);
+    }
+
+    /** When a failed machine is replaced, s after the failure. */
+    double replacedS() {
+        return noticeS() + given(backup.mendS(), Assumable.MEND);
+    }
+
+    /** What was assumed of that which was asked. */
+    List<Assumption> assumptions() {
+        return List.copyOf(assumptions);
+    }
+
+    private double given(OptionalDouble typed, Assumable otherwise) {
+        AssumedValue assumed = catalogue.assumed(otherwise);
+        Given given = Given.typedOr(typed, assumed.given());
+        if (given.isAssumed()) {
+            assumptions.add(assumed.about(PartId.ROOM));
+        }
+        return given.si();
     }
 }

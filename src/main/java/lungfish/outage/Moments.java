@@ -29,8 +29,14 @@ record Moments(
         double backS) {
     static final double NEVER = Double.POSITIVE_INFINITY;
 
+    /** Whether the blowers get no power from the mains at a time. */
     boolean isMainsOff(double now) {
         return mainsOff && now < backS;
+    }
+
+    /** Whether nothing at all gets power from the mains at a time. */
+    boolean isSupplyOff(double now) {
+        return what.kind() == Failing.Kind.MAINS && now < backS;
     }
 
     /** The circuit that is off at a time. */

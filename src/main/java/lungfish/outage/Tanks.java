@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import lungfish.catalogue.Catalogue;
 import lungfish.demand.Need;
+import lungfish.network.Conditions;
 import lungfish.oxygen.Balance;
 import lungfish.oxygen.Balances;
 import lungfish.oxygen.Breath;
@@ -26,6 +27,8 @@ import lungfish.room.TankId;
 
 /** Follows every tank of a room through the stretches of an outage. */
 final class Tanks {
+    private static final double SERVED_BAND = Conditions.usual().servedBand();
+
     private final Room room;
     private final Plant plant;
     private final Stirring stirring;
@@ -83,10 +86,16 @@ final class Tanks {
         List<Phase> phases = new ArrayList<>();
         for (Stretch stretch : stretches) {
             Breath breath = breath(tank, own, stretch.airM3PerS(), stretch.stirring(), how);
-            phases.add(new Phase(stretch.fromS(), breath, !breath.equals(usual)));
+            phases.add(new Phase(stretch.fromS(), breath, isLess(breath, usual)));
         }
         return Courses.of(
                 balance, start, phases, stretches.get(stretches.size() - 1).toS());
+    }
+
+    /** Whether a tank breathes less than usual, by more than the band in which an outlet counts as served. */
+    private static boolean isLess(Breath breath, Breath usual) {
+        boolean stills = usual.stirred() && !breath.stirred();
+        return stills || breath.bubblesM3PerS() < (1 - SERVED_BAND) * usual.bubblesM3PerS();
     }
 
     private Breath breath(Tank tank, List<Integer> own, List<Double> air, Set<StirrerId> running, Case how) {
@@ -95,12 +104,20 @@ final class Tanks {
         return balances.breath(needs, flows, how, stirring.moves(tank, running));
     }
 
-    /** The time that the room says for a vessel runs while none of its outlets gets air. */
+    /** Whether an outlet gets at least what it does its work with, or as much as ever. */
+    private boolean works(int outlet, double airM3PerS) {
+        double usual = (1 - SERVED_BAND) * well.get(outlet);
+        return airM3PerS > 0
+                && airM3PerS >= Math.min(usual, plant.needs().get(outlet).leastM3PerS());
+    }
+
+    /** The time that the room says for a vessel runs while none of its outlets gets what it works with. */
     private OptionalDouble typed(Tank tank, List<Integer> own, List<Stretch> stretches) {
         double livesS = tank.survivalS().orElse(Double.POSITIVE_INFINITY);
         double since = Double.NaN;
         for (Stretch stretch : stretches) {
-            boolean breathes = own.stream().anyMatch(i -> stretch.airM3PerS().get(i) > 0);
+            boolean breathes =
+                    own.stream().anyMatch(i -> works(i, stretch.airM3PerS().get(i)));
             since = breathes ? Double.NaN : Double.isNaN(since) ? stretch.fromS() : since;
             if (since + livesS <= stretch.toS()) {
                 return OptionalDouble.of(since + livesS);

@@ -13,6 +13,7 @@ import lungfish.room.StirrerId;
  */
 final class Timeline {
     private static final double HARDLY_S = 1e-3;
+    private static final double A_SECOND = 1;
 
     private final Scene scene;
     private final OwnPumps pumps;
@@ -50,7 +51,7 @@ final class Timeline {
         double to = Math.min(Math.min(scene.untilS(), moments.nextAfter(now)), now + lastsS(power, state, now));
         double chargeFrom = means.charge().share();
         use(power, state, to - now);
-        Set<StirrerId> stirs = stirring.running(moments.isMainsOff(now), moments.tripped(now));
+        Set<StirrerId> stirs = stirring.running(moments.isSupplyOff(now), moments.tripped(now));
         List<Double> air = known.computeIfAbsent(state, pumps::airM3PerS);
         stretches.add(new Stretch(
                 now, to, power, state, air, stirs, chargeFrom, means.charge().share()));
@@ -88,7 +89,7 @@ final class Timeline {
         if (now >= moments.generatorS() && fuelLeftS > HARDLY_S) {
             return Power.GENERATOR;
         }
-        boolean carries = means.charge().carriesS(pumps.plant().watts(), HARDLY_S) >= HARDLY_S;
+        boolean carries = means.charge().carriesS(pumps.plant().watts(), A_SECOND) > HARDLY_S;
         return carries ? Power.BATTERY : Power.NONE;
     }
 

@@ -1,7 +1,11 @@
 package lungfish.oxygen;
 
+import java.util.ArrayList;
+import java.util.List;
 import lungfish.catalogue.Catalogue;
 import lungfish.reason.Assumable;
+import lungfish.reason.Assumption;
+import lungfish.reason.PartId;
 import lungfish.room.Room;
 
 /**
@@ -12,6 +16,18 @@ import lungfish.room.Room;
  */
 public record Levels(double alarmGPerM3, double dangerGPerM3) {
     private static final double G_PER_KG = 1000;
+
+    /** Those of a room that are assumed. */
+    public static List<Assumption> assumed(Room room, Catalogue catalogue) {
+        List<Assumption> assumed = new ArrayList<>();
+        if (room.wishes().alarmKgPerM3().isEmpty()) {
+            assumed.add(catalogue.assumed(Assumable.ALARM_OXYGEN).about(PartId.ROOM));
+        }
+        if (room.wishes().dangerKgPerM3().isEmpty()) {
+            assumed.add(catalogue.assumed(Assumable.DANGER_OXYGEN).about(PartId.ROOM));
+        }
+        return assumed;
+    }
 
     /** Those of a room, typed or assumed. */
     public static Levels of(Room room, Catalogue catalogue) {

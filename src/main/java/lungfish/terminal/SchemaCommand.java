@@ -15,7 +15,8 @@ final class SchemaCommand extends Command {
         BLOWERS("blowers.schema.json"),
         CLOSING("closing.schema.json"),
         SURE("sure.schema.json"),
-        PIPES("pipes.schema.json");
+        PIPES("pipes.schema.json"),
+        OUTAGE("outage.schema.json");
 
         private final String file;
 
@@ -24,7 +25,7 @@ final class SchemaCommand extends Command {
         }
     }
 
-    @Parameters(paramLabel = "room|network|plan|stages|blowers|closing|sure|pipes", description = "Which one.")
+    @Parameters(paramLabel = "room|network|plan|stages|blowers|closing|sure|pipes|outage", description = "Which one.")
     private Kind kind = Kind.ROOM;
 
     @Override

@@ -46,6 +46,7 @@ public final class Terminal {
                 new PipesCommand(),
                 new StagesCommand(),
                 new SureCommand(),
+                new OutageCommand(),
                 new NetworkCommand(),
                 new SolveCommand(),
                 new SchemaCommand(),
