@@ -106,7 +106,7 @@ public final class DocsWindows {
     /** What the terminal answers programs, beside the pictures of the same. */
     private static void answers(String room) throws IOException {
         Path into = Files.createDirectories(Path.of("docs/answers"));
-        for (String command : List.of("blowers", "pipes", "stages", "sure")) {
+        for (String command : List.of("blowers", "pipes", "stages", "sure", "outage")) {
             Path file = into.resolve(command + "-" + room + ".json");
             try (PrintStream out = new PrintStream(file.toFile(), StandardCharsets.UTF_8)) {
                 Terminal.run(new String[] {command, room, "--json"}, out, System.err);

@@ -63,6 +63,7 @@ final class JsonWriterTest {
                 .flatObjects("points", List.of(1, 2), (inner, n) -> inner.whole("n", n))
                 .maybeObjects("none", List.of(), (inner, n) -> {})
                 .texts("serves", List.of("a", "b"))
+                .numbers("times_s", new double[] {0, 1800.5})
                 .rows("curve", List.of(new double[] {0, 1e-4}, new double[] {500, 0}))
                 .nothing("check"));
         assertThat(text)
@@ -86,6 +87,7 @@ final class JsonWriterTest {
                     {"n": 2}
                   ],
                   "serves": ["a", "b"],
+                  "times_s": [0, 1800.5],
                   "curve": [
                     [0, 0.0001],
                     [500, 0]
