@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import lungfish.quantity.Dimension;
 import lungfish.reason.Assumable;
 import lungfish.room.Backup;
+import lungfish.room.Backup.Alarm;
 import lungfish.room.Backup.Generator;
 import lungfish.room.Backup.Inverter;
 import lungfish.room.Backup.Standby;
@@ -15,6 +16,7 @@ import lungfish.room.Room;
 public final class BackupValues {
     private static final double LONGEST_S = 1e10;
     private static final double MOST_W = 1e6;
+    private static final double MOST_PA = 1e6;
 
     private static final Holder<Backup> BACKUP = new Holder<>(Room::backup, Room::withBackup);
     private static final Holder<Inverter> INVERTER =
@@ -23,14 +25,28 @@ public final class BackupValues {
             room -> room.backup().generator().orElse(Generator.UNKNOWN),
             (room, said) -> room.withBackup(room.backup().withGenerator(Optional.of(said))));
 
-    static final OwnValue INVERTER_EFFICIENCY = INVERTER.value(
+    public static final OwnValue INVERTER_EFFICIENCY = INVERTER.value(
             "Efficiency of the inverter",
             Dimension.SHARE,
             Limits.above(0, 1),
             Inverter::efficiency,
             Inverter::withEfficiency);
-    static final OwnValue INVERTER_IDLE = INVERTER.value(
+    public static final OwnValue INVERTER_IDLE = INVERTER.value(
             "Idle draw of the inverter", Dimension.POWER, Limits.from(0, MOST_W), Inverter::idleW, Inverter::withIdleW);
+    public static final OwnValue INVERTER_RATED = INVERTER.value(
+            "Power of the inverter", Dimension.POWER, Limits.from(0, MOST_W), Inverter::ratedW, Inverter::withRatedW);
+    public static final OwnValue INVERTER_SURGE = INVERTER.value(
+            "Power of the inverter for a moment",
+            Dimension.POWER,
+            Limits.from(0, MOST_W),
+            Inverter::surgeW,
+            Inverter::withSurgeW);
+    public static final OwnValue ALARM_SET = BACKUP.value(
+            "Pressure at which the alarm rings",
+            Dimension.PRESSURE,
+            Limits.above(0, MOST_PA),
+            backup -> backup.alarm().map(Alarm::setPa).orElse(OptionalDouble.empty()),
+            (backup, pa) -> backup.withAlarm(Optional.of(new Alarm(pa))));
     public static final OwnValue NOTICE = BACKUP.value(
             "Time until somebody notices",
             Dimension.DURATION,
@@ -45,6 +61,12 @@ public final class BackupValues {
             Backup::withMendS);
     public static final OwnValue CHARGER = BACKUP.value(
             "Power of the charger", Dimension.POWER, Limits.above(0, MOST_W), Backup::chargerW, Backup::withChargerW);
+    public static final OwnValue GENERATOR_RATED = ofGenerator(GENERATOR.value(
+            "Power of the generator",
+            Dimension.POWER,
+            Limits.above(0, MOST_W),
+            Generator::ratedW,
+            Generator::withRatedW));
     public static final OwnValue FUEL = ofGenerator(GENERATOR.value(
             "Time that the fuel lasts",
             Dimension.DURATION,

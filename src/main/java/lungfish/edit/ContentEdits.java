@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import lungfish.quantity.Quantities;
 import lungfish.room.Room;
 import lungfish.room.Tank;
 import lungfish.room.TankId;
@@ -56,15 +57,49 @@ public final class ContentEdits {
                 : Refused.because("Those fish make no sense.", "Give a name, how many, and what one of them weighs.");
     }
 
-    /** How it is fed; empty: unknown. */
-    public static Attempt feeding(Room room, Collection<TankId> ids, Optional<Tank.Feeding> feeding) {
-        boolean sound = feeding.stream()
-                .allMatch(each ->
-                        each.kgPerDay() >= 0 && each.kgPerDay() <= HEAVIEST_KG && isWithin(each.protein(), 0, 1));
-        return sound
+    /** Who lives there, as a keeper writes it: {@code 20 rainbows, 8 g; 4 loaches, 12 g}. */
+    public static Attempt fish(Room room, Collection<TankId> ids, String text, Quantities quantities) {
+        List<Tank.Fish> before =
+                Find.tanks(room, ids).stream().findFirst().map(Tank::fish).orElse(List.of());
+        return FishText.read(text, before, quantities, fish -> fish(room, ids, fish));
+    }
+
+    /** Dry food a day, kg; empty: unknown, and its protein with it. */
+    public static Attempt foodKg(Room room, Collection<TankId> ids, OptionalDouble kgPerDay) {
+        return isWithin(kgPerDay, 0, HEAVIEST_KG)
                 ? TankEdits.change(
-                        room, ids, "Set the food of ", tank -> tank.holding(tank.fish(), feeding, tank.survivalS()))
-                : Refused.because("That food makes no sense.", "Give dry food for a day, and its protein as a share.");
+                        room,
+                        ids,
+                        "Set the food of ",
+                        tank -> tank.holding(tank.fish(), fed(tank, kgPerDay), tank.survivalS()))
+                : Refused.because("Nobody feeds that much.", "Type the dry food of one day, with its unit.");
+    }
+
+    private static Optional<Tank.Feeding> fed(Tank tank, OptionalDouble kgPerDay) {
+        OptionalDouble protein = tank.feeding().map(Tank.Feeding::protein).orElse(OptionalDouble.empty());
+        return kgPerDay.isPresent() ? Optional.of(new Tank.Feeding(kgPerDay.getAsDouble(), protein)) : Optional.empty();
+    }
+
+    /** The share of protein in its food; empty: unknown. */
+    public static Attempt protein(Room room, Collection<TankId> ids, OptionalDouble share) {
+        if (!isWithin(share, 0, 1)) {
+            return Refused.because("Food has no such share of protein.", "Type a share from 0 % to 100 %.");
+        }
+        return Find.tanks(room, ids).stream().allMatch(tank -> tank.feeding().isEmpty())
+                ? Refused.because("No food is said there.", "Say first how much it is fed in a day.")
+                : TankEdits.change(
+                        room,
+                        ids,
+                        "Set the protein in the food of ",
+                        tank -> tank.holding(
+                                tank.fish(),
+                                tank.feeding().map(food -> new Tank.Feeding(food.kgPerDay(), share)),
+                                tank.survivalS()));
+    }
+
+    /** Whether it was fed shortly before; empty: unknown. */
+    public static Attempt justFed(Room room, Collection<TankId> ids, Optional<Boolean> that) {
+        return TankEdits.change(room, ids, "Set when food was last given to ", tank -> tank.justFed(that));
     }
 
     private static boolean isWithin(OptionalDouble value, double least, double most) {

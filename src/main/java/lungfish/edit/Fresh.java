@@ -49,6 +49,19 @@ final class Fresh {
         return new Fresh(room.blowers().stream().map(blower -> blower.id().text()));
     }
 
+    static Fresh batteries(Room room) {
+        return new Fresh(
+                room.backup().batteries().stream().map(battery -> battery.id().text()));
+    }
+
+    static Fresh circuits(Room room) {
+        return new Fresh(room.circuits().stream().map(circuit -> circuit.id().text()));
+    }
+
+    static Fresh stirrers(Room room) {
+        return new Fresh(room.stirrers().stream().map(stirrer -> stirrer.id().text()));
+    }
+
     static Fresh of(Collection<String> taken) {
         return new Fresh(taken.stream());
     }

@@ -8,6 +8,7 @@ import java.util.function.UnaryOperator;
 import lungfish.catalogue.BlowerClass;
 import lungfish.room.Blower;
 import lungfish.room.BlowerId;
+import lungfish.room.CircuitId;
 import lungfish.room.Outlet;
 import lungfish.room.OutletId;
 import lungfish.room.Point;
@@ -107,6 +108,13 @@ public final class MachineEdits {
                         blower.siting().outside(),
                         blower.siting().wallDb(),
                         temperatureK)));
+    }
+
+    /** The circuit on which it hangs; empty: unknown. */
+    public static Attempt circuit(Room room, BlowerId id, Optional<CircuitId> circuit) {
+        return CircuitEdits.isThere(room, circuit)
+                ? change(room, id, "Set the circuit of ", blower -> blower.on(circuit))
+                : Refused.nothing("circuit");
     }
 
     /** How old it is, s; empty: unknown. */

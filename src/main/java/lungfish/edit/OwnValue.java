@@ -39,6 +39,23 @@ public record OwnValue(
         });
     }
 
+    /** The same of a number that must be said: it cannot become unknown. */
+    static OwnValue needed(
+            String label,
+            Dimension dimension,
+            Limits limits,
+            Function<Room, OptionalDouble> now,
+            BiFunction<Room, Double, Room> change) {
+        OwnValue value = within(label, dimension, limits, now, (room, si) -> change.apply(room, si.getAsDouble()));
+        return new OwnValue(
+                label,
+                dimension,
+                now,
+                (room, si) -> si.isPresent()
+                        ? value.say(room, si)
+                        : Refused.because(label + " cannot be left out.", "Type it as it stands on the label."));
+    }
+
     private static String done(String label, OptionalDouble si) {
         return (si.isPresent() ? "Set: " : "Unset: ") + Words.midSentence(label);
     }

@@ -5,6 +5,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lungfish.room.Blower;
+import lungfish.room.Circuit;
+import lungfish.room.CircuitId;
 import lungfish.room.Gang;
 import lungfish.room.GangId;
 import lungfish.room.Outlet;
@@ -21,12 +23,14 @@ final class Sweep {
     private final Set<GangId> gangs;
     private final Set<TankId> tanks;
     private final Set<OutletId> outlets;
+    private final Set<CircuitId> circuits;
 
     private Sweep(Room room) {
         runs = room.runs().stream().map(Run::id).collect(Collectors.toCollection(HashSet::new));
         gangs = room.gangs().stream().map(Gang::id).collect(Collectors.toCollection(HashSet::new));
         tanks = Find.tanks(room).map(Tank::id).collect(Collectors.toCollection(HashSet::new));
         outlets = Find.outlets(room).map(Outlet::id).collect(Collectors.toCollection(HashSet::new));
+        circuits = room.circuits().stream().map(Circuit::id).collect(Collectors.toCollection(HashSet::new));
     }
 
     static Room of(Room room) {
@@ -35,7 +39,20 @@ final class Sweep {
         step = step.withGangs(
                 Each.changed(step.gangs(), gang -> gang.tappedAt(gang.tap().filter(sweep::isThere))));
         step = step.withBlowers(Each.changed(step.blowers(), sweep::swept));
-        return step.withStirrers(Each.kept(step.stirrers(), stirrer -> sweep.tanks.contains(stirrer.tank())));
+        step = step.withStirrers(Each.kept(step.stirrers(), stirrer -> sweep.tanks.contains(stirrer.tank())));
+        return sweep.wired(step);
+    }
+
+    /** What hung on a circuit that is gone hangs on an unknown one. */
+    private Room wired(Room room) {
+        Room step = room.withStirrers(Each.changed(
+                room.stirrers(), stirrer -> stirrer.on(stirrer.circuit().filter(circuits::contains))));
+        step = step.withBlowers(Each.changed(
+                step.blowers(), blower -> blower.on(blower.circuit().filter(circuits::contains))));
+        return step.withBackup(step.backup()
+                .withBatteries(Each.changed(
+                        step.backup().batteries(),
+                        battery -> battery.chargedFrom(battery.chargedFrom().filter(circuits::contains)))));
     }
 
     private boolean leadsNowhere(Outlet outlet) {

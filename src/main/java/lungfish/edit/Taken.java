@@ -5,6 +5,7 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lungfish.room.Blower;
+import lungfish.room.Circuit;
 import lungfish.room.Rack;
 import lungfish.room.Room;
 import lungfish.room.Run;
@@ -28,6 +29,10 @@ final class Taken {
 
     static Set<String> blowerNames(Room room) {
         return set(room.blowers().stream().map(Blower::name));
+    }
+
+    static Set<String> circuitNames(Room room) {
+        return set(room.circuits().stream().map(Circuit::name));
     }
 
     private static Set<String> set(Stream<String> names) {

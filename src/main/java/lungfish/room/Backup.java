@@ -122,6 +122,26 @@ public record Backup(
             OptionalDouble temperatureK,
             OptionalDouble wear,
             Optional<CircuitId> chargedFrom) {
+        /** Another kind in its place. */
+        public Battery as(String that) {
+            return new Battery(id, that, count, voltageV, capacityC, temperatureK, wear, chargedFrom);
+        }
+
+        /** The same battery of this voltage, V. */
+        public Battery withVoltageV(double that) {
+            return new Battery(id, kind, count, that, capacityC, temperatureK, wear, chargedFrom);
+        }
+
+        /** The same battery of this rated charge, C. */
+        public Battery withCapacityC(double that) {
+            return new Battery(id, kind, count, voltageV, that, temperatureK, wear, chargedFrom);
+        }
+
+        /** The same battery, charged from this circuit; empty: unknown. */
+        public Battery chargedFrom(Optional<CircuitId> that) {
+            return new Battery(id, kind, count, voltageV, capacityC, temperatureK, wear, that);
+        }
+
         /** So many of the same battery. */
         public Battery times(int that) {
             return new Battery(id, kind, that, voltageV, capacityC, temperatureK, wear, chargedFrom);
@@ -162,6 +182,22 @@ public record Backup(
         public Inverter withIdleW(OptionalDouble that) {
             return new Inverter(efficiency, that, ratedW, surgeW, wave);
         }
+
+        /** The same inverter, giving this for ever, W; empty: unknown. */
+        public Inverter withRatedW(OptionalDouble that) {
+            return new Inverter(efficiency, idleW, that, surgeW, wave);
+        }
+
+        /** The same inverter, giving this for a moment, W; empty: unknown. */
+        public Inverter withSurgeW(OptionalDouble that) {
+            return new Inverter(efficiency, idleW, ratedW, that, wave);
+        }
+
+        /** The same inverter with this shape of voltage; empty: unknown. */
+        public Inverter withWave(Optional<Wave> that) {
+            return new Inverter(efficiency, idleW, ratedW, surgeW, that);
+        }
+
         /** The shape of its voltage. */
         public enum Wave {
             SINE,

@@ -167,6 +167,11 @@ public record Blower(
         return new Blower(id, name, role, machine, count, siting, fittings, bleed, circuit, that, serves, feeds);
     }
 
+    /** The same machine on this circuit; empty: unknown. */
+    public Blower on(Optional<CircuitId> that) {
+        return new Blower(id, name, role, machine, count, siting, fittings, bleed, that, ageS, serves, feeds);
+    }
+
     /** The same pump of today, feeding these outlets. */
     public Blower serving(List<OutletId> those) {
         return new Blower(id, name, role, machine, count, siting, fittings, bleed, circuit, ageS, those, feeds);

@@ -66,7 +66,7 @@ public record Room(
 
     /** The same room under another name. */
     public Room withName(String that) {
-        return said(that, supply, wishes, backup);
+        return said(that, supply, circuits, wishes, backup);
     }
 
     /** The same room in other air. */
@@ -76,17 +76,22 @@ public record Room(
 
     /** The same room on other mains. */
     public Room withSupply(Supply that) {
-        return said(name, that, wishes, backup);
+        return said(name, that, circuits, wishes, backup);
+    }
+
+    /** The same room with these circuits for all of its own. */
+    public Room withCircuits(List<Circuit> those) {
+        return said(name, supply, those, wishes, backup);
     }
 
     /** The same room, of which this is wished. */
     public Room withWishes(Wishes that) {
-        return said(name, supply, that, backup);
+        return said(name, supply, circuits, that, backup);
     }
 
     /** The same room, kept going by this. */
     public Room withBackup(Backup that) {
-        return said(name, supply, wishes, that);
+        return said(name, supply, circuits, wishes, that);
     }
 
     /** The same room within other walls. */
@@ -160,7 +165,7 @@ public record Room(
                 off);
     }
 
-    private Room said(String called, Supply mains, Wishes wished, Backup kept) {
+    private Room said(String called, Supply mains, List<Circuit> wiring, Wishes wished, Backup kept) {
         return new Room(
                 called,
                 notes,
@@ -170,7 +175,7 @@ public record Room(
                 mains,
                 wished,
                 listener,
-                circuits,
+                wiring,
                 racks,
                 runs,
                 gangs,

@@ -98,14 +98,7 @@ public final class RandomEdits {
             (any, room) -> TankEdits.resize(room, any.tanks(), outside(any)),
             (any, room) -> TankEdits.fill(room, any.tanks(), any.number(0.05, 0.5)),
             (any, room) -> TankEdits.rename(room, any.tank(), any.one(List.of("Fry 3", ""))),
-            (any, room) -> TankEdits.makeKind(room, any.tanks(), any.one(Tank.Kind.class)),
-            (any, room) -> ContentEdits.temperatureK(room, any.tanks(), any.maybe(280, 310)),
-            (any, room) -> ContentEdits.salinity(room, any.tanks(), any.maybe(0, 0.04)),
-            (any, room) -> ContentEdits.survivalS(room, any.tanks(), any.maybe(60, 1e6)),
-            (any, room) -> ContentEdits.fish(
-                    room, any.tanks(), List.of(new Tank.Fish("Guppy", any.below(30), any.number(0.001, 0.1)))),
-            (any, room) -> ContentEdits.feeding(
-                    room, any.tanks(), Optional.of(new Tank.Feeding(any.number(0, 0.01), any.maybe(0.2, 0.5)))));
+            (any, room) -> TankEdits.makeKind(room, any.tanks(), any.one(Tank.Kind.class)));
 
     private static final List<BiFunction<AnyOf, Room, Attempt>> OUTLETS = List.of(
             (any, room) -> OutletEdits.add(room, any.tanks(), any.one(CATALOGUE.devices())),
@@ -218,7 +211,8 @@ public final class RandomEdits {
     /** An edit of a room, or why not. */
     public static Attempt next(Random random, Room room) {
         AnyOf any = new AnyOf(random, room);
-        return any.one(any.one(List.of(KINDS, OUTLETS, PIPES, MACHINES))).apply(any, room);
+        return any.one(any.one(List.of(KINDS, OUTLETS, PIPES, MACHINES, RandomBackupEdits.ALL)))
+                .apply(any, room);
     }
 
     private static Optional<BlowerClass> own(AnyOf any, Room room) {
@@ -241,7 +235,7 @@ public final class RandomEdits {
                 .done();
     }
 
-    private static Reader reader(Room room) {
+    static Reader reader(Room room) {
         return new Reader(Quantities.in(room.displayUnits()), room.ownClasses(), CATALOGUE);
     }
 
