@@ -56,7 +56,11 @@ record Acts(
     private static List<Act> plan(WindowPane window) {
         return Stream.of(
                         Arrays.stream(Question.values()).map(question -> new AskAhead(window, question)),
-                        Stream.of(new SetConditions(window), new SwitchTrial(window), new ShutChosen(window)),
+                        Stream.of(
+                                new SetConditions(window),
+                                new SayBackup(window),
+                                new SwitchTrial(window),
+                                new ShutChosen(window)),
                         Arrays.stream(Subject.values()).map(subject -> new AskWhy(window, subject)),
                         Stream.of(new AskWhyOutlet(window)))
                 .<Act>flatMap(acts -> acts)

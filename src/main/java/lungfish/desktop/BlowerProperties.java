@@ -41,7 +41,9 @@ final class BlowerProperties {
     private List<Property> all(Room room) {
         List<BlowerClass> classes = new ArrayList<>(room.ownClasses().blowers());
         classes.addAll(catalogue.blowers());
-        return Stream.of(main(classes), place(), fitted()).flatMap(List::stream).toList();
+        return Stream.of(main(classes), place(), fitted(), List.of(circuit(room)))
+                .flatMap(List::stream)
+                .toList();
     }
 
     private List<Property> main(List<BlowerClass> classes) {
@@ -152,6 +154,11 @@ final class BlowerProperties {
                                 bleed.<Blower.Bleed>map(bled ->
                                                 bled ? new Blower.BledTo(OptionalDouble.empty()) : new Blower.Unbled())
                                         .orElse(new Blower.Unsaid()))));
+    }
+
+    private Property circuit(Room room) {
+        return Properties.circuit(
+                "Circuit", room, said(Blower::circuit), (now, circuit) -> MachineEdits.circuit(now, id, circuit));
     }
 
     private static Optional<Boolean> isBled(Blower blower) {

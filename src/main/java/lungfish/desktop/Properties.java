@@ -1,18 +1,25 @@
 package lungfish.desktop;
 
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import lungfish.catalogue.Catalogue;
+import lungfish.edit.Attempt;
+import lungfish.edit.OwnValue;
 import lungfish.edit.Part;
 import lungfish.edit.Selection;
+import lungfish.room.Circuit;
+import lungfish.room.CircuitId;
 import lungfish.room.Room;
 
 /** What can be said of what is chosen; of nothing chosen, what can be said of the room. */
 final class Properties {
     private Properties() {}
 
-    static List<Property> of(Room room, Selection chosen, Catalogue catalogue) {
+    static List<Property> of(View view, Selection chosen) {
+        Room room = view.desk().room();
+        Catalogue catalogue = view.desk().shared().catalogue();
         Function<Part.Kind, Boolean> only = kind -> !chosen.isEmpty() && chosen.isOnly(kind);
         if (chosen.isEmpty()) {
             return RoomProperties.all(catalogue);
@@ -24,7 +31,7 @@ final class Properties {
             return ShelfProperties.of(chosen);
         }
         if (only.apply(Part.Kind.TANK)) {
-            return TankProperties.of(chosen, catalogue);
+            return TankProperties.of(view, chosen);
         }
         if (only.apply(Part.Kind.OUTLET)) {
             return both(OutletProperties.of(chosen, catalogue), SeatProperties.ofTaps(room, chosen));
@@ -57,6 +64,48 @@ final class Properties {
     /** What each of some things says. */
     static <T, V> Property.Said<V> said(Stream<T> things, Function<T, java.util.Optional<V>> says) {
         return new Property.Said<>(things.map(says).toList());
+    }
+
+    /** A number that the keeper may say. */
+    static Property amount(String label, OwnValue value, Property.Usual usual) {
+        return new Property.Amount(
+                label,
+                value.dimension(),
+                usual,
+                room -> new Property.Said<>(List.of(boxed(value.now().apply(room)))),
+                value::say);
+    }
+
+    /** One of the circuits of the room, or none that is known. */
+    static Property circuit(
+            String label,
+            Room room,
+            Function<Room, Property.Said<CircuitId>> now,
+            BiFunction<Room, java.util.Optional<CircuitId>, Attempt> say) {
+        return new Property.OneOf<>(
+                label,
+                PropertyFields.orNothing(room.circuits().stream().map(Circuit::id)),
+                id -> id.flatMap(that -> room.circuits().stream()
+                                .filter(circuit -> circuit.id().equals(that))
+                                .map(Circuit::name)
+                                .findFirst())
+                        .orElse("not known"),
+                now,
+                say);
+    }
+
+    /** Yes or no, where either is known. */
+    static Property yesOrNo(
+            String label,
+            String unsaid,
+            Function<Room, Property.Said<Boolean>> now,
+            BiFunction<Room, java.util.Optional<Boolean>, Attempt> say) {
+        return new Property.OneOf<>(
+                label,
+                PropertyFields.orNothing(Stream.of(true, false)),
+                truth -> truth.map(that -> that ? "yes" : "no").orElse(unsaid),
+                now,
+                say);
     }
 
     static java.util.Optional<Double> boxed(java.util.OptionalDouble amount) {

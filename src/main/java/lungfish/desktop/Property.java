@@ -29,9 +29,22 @@ sealed interface Property {
         }
     }
 
-    /** A name. */
-    record Words(String label, Function<Room, Said<String>> now, BiFunction<Room, String, Attempt> say)
-            implements Property {}
+    /**
+     * A name, or a longer line of text.
+     *
+     * @param usual how such a line reads, told while it is empty; empty for a name
+     */
+    record Words(String label, String usual, Function<Room, Said<String>> now, BiFunction<Room, String, Attempt> say)
+            implements Property {
+        Words(String label, Function<Room, Said<String>> now, BiFunction<Room, String, Attempt> say) {
+            this(label, "", now, say);
+        }
+
+        /** Whether it may be longer than a name. */
+        boolean isLine() {
+            return !usual.isEmpty();
+        }
+    }
 
     /**
      * What the plan takes where nothing is said.

@@ -16,6 +16,9 @@ import lungfish.room.Room;
 final class PropertyFields {
     private static final String MIXED = "mixed";
 
+    /** A text that may be cut in its field. */
+    private static final int LONG = 20;
+
     private final View view;
     private final Consumer<String> told;
 
@@ -63,10 +66,13 @@ final class PropertyFields {
         });
         view.follow(field, () -> {
             Property.Said<String> said = words.now().apply(room());
-            field.putClientProperty("JTextField.placeholderText", said.isMixed() ? MIXED : "");
+            field.putClientProperty("JTextField.placeholderText", said.isMixed() ? MIXED : words.usual());
             if (!field.isFocusOwner()) {
                 field.setText(said.common().orElse(""));
+                field.setCaretPosition(0); // the beginning of a long text is seen
             }
+            field.setToolTipText(
+                    said.common().filter(text -> text.length() > LONG).orElse(null));
         });
         return field;
     }

@@ -3,7 +3,6 @@ package lungfish.desktop;
 import java.util.List;
 import java.util.stream.Stream;
 import lungfish.catalogue.Catalogue;
-import lungfish.edit.OwnValue;
 import lungfish.edit.OwnValues;
 import lungfish.edit.RoomValues;
 import lungfish.edit.SpreadValues;
@@ -20,7 +19,10 @@ final class SettingProperties {
     static List<Property> all() {
         return Stream.of(
                         air().stream(),
-                        Stream.of(property(RoomValues.COLDEST_PIPE, Property.Usual.words("not known"))),
+                        Stream.of(Properties.amount(
+                                RoomValues.COLDEST_PIPE.label(),
+                                RoomValues.COLDEST_PIPE,
+                                Property.Usual.words("not known"))),
                         others().flatMap(SettingProperties::assumable))
                 .flatMap(each -> each)
                 .toList();
@@ -34,7 +36,9 @@ final class SettingProperties {
     }
 
     private static Stream<Property> assumable(Assumable key) {
-        return OwnValues.of(key, ROOM).map(value -> property(value, Property.Usual.assumed(key, ROOM))).stream();
+        return OwnValues.of(key, ROOM)
+                .map(value -> Properties.amount(value.label(), value, Property.Usual.assumed(key, ROOM)))
+                .stream();
     }
 
     private static Stream<Assumable> others() {
@@ -53,19 +57,11 @@ final class SettingProperties {
     /** How far what is said may be off. */
     static List<Property> spreads(Catalogue catalogue) {
         return Stream.of(Spread.values())
-                .map(spread -> property(
+                .map(spread -> Properties.amount(
+                        SpreadValues.of(spread).label(),
                         SpreadValues.of(spread),
                         Property.Usual.of(
                                 "usual", catalogue.assumed(spread.usual()).si())))
                 .toList();
-    }
-
-    private static Property property(OwnValue value, Property.Usual usual) {
-        return new Property.Amount(
-                value.label(),
-                value.dimension(),
-                usual,
-                room -> new Property.Said<>(List.of(Properties.boxed(value.now().apply(room)))),
-                (room, si) -> value.say(room, si));
     }
 }

@@ -51,15 +51,27 @@ final class Side extends JPanel {
         setOpaque(false);
         deck.setOpaque(false);
         over.setOpaque(false);
-        List<SidePanel> panels = Arrays.stream(Subject.values())
-                .map(subject -> new SidePanel(view, subject, Pictures.of(subject, view), this::ask))
-                .toList();
+        List<SidePanel> panels =
+                Arrays.stream(Subject.values()).map(this::panel).toList();
         firstPanel = panels.get(0);
         deck.add(column(panels), PANELS);
         deck.add(over, SHEET);
         add(tabs, BorderLayout.NORTH);
         add(deck, BorderLayout.CENTER);
         view.onChange(this::revalidate);
+    }
+
+    private SidePanel panel(Subject subject) {
+        SidePanel panel = new SidePanel(view, subject, Pictures.of(subject, view), this::ask);
+        if (subject == Subject.BACKUP) {
+            panel.offer("What there is…", "Batteries, inverter, generator, alarm, circuits", this::openBackup);
+        }
+        return panel;
+    }
+
+    /** All that keeps the air on, to be said. */
+    void openBackup() {
+        open(new BackupSheet(view, this));
     }
 
     /** The window is closed. */

@@ -8,6 +8,7 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.JButton;
@@ -44,6 +45,7 @@ final class SidePanel extends Sheet {
     private final JButton headline = new JButton();
     private final Paragraph reason;
     private final Canvas canvas = new Canvas();
+    private transient Optional<JButton> offered = Optional.empty();
 
     SidePanel(View view, Subject subject, Picture picture, Consumer<Subject> asked) {
         super(view, new MigLayout("insets 0, fillx, wrap 1, gap 0", "[grow, fill]", "[][][][grow]"));
@@ -65,6 +67,17 @@ final class SidePanel extends Sheet {
         view.onChange(this::tell);
     }
 
+    /** A button beside its title. */
+    void offer(String words, String tip, Runnable does) {
+        JButton button = new JButton(words);
+        button.setName("offer-" + subject.name());
+        button.setToolTipText(tip);
+        button.setMargin(new java.awt.Insets(0, 6, 0, 6));
+        button.addActionListener(event -> does.run());
+        offered = Optional.of(button);
+        layOut();
+    }
+
     void takeFocus() {
         headline.requestFocusInWindow();
     }
@@ -72,8 +85,12 @@ final class SidePanel extends Sheet {
     private void layOut() {
         String pad = "gapleft " + view.px(PAD) + ", gapright " + view.px(PAD);
         removeAll();
-        add(title, pad + ", gaptop " + view.px(12) + ", split 2, wmin 0");
-        add(was, "growx 0, gapright " + view.px(PAD));
+        add(title, pad + ", gaptop " + view.px(12) + ", split " + (offered.isPresent() ? 3 : 2) + ", wmin 0");
+        add(was, "growx 0, gapright " + view.px(offered.isPresent() ? CLEARANCE : PAD));
+        offered.ifPresent(button -> {
+            button.setFont(view.look().type().drawing());
+            add(button, "growx 0, gapright " + view.px(PAD) + ", hmax " + view.px(20));
+        });
         add(headline, "gapleft " + view.px(PAD) + ", gaptop " + view.px(2) + ", growx, wmin 0");
         add(reason, pad + ", gaptop " + view.px(2));
         add(canvas, pad + ", gaptop " + view.px(8) + ", gapbottom " + view.px(12) + ", growy");

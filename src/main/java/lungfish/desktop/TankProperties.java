@@ -7,14 +7,10 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import lungfish.catalogue.Catalogue;
 import lungfish.catalogue.TankSize;
-import lungfish.edit.ContentEdits;
 import lungfish.edit.Part;
 import lungfish.edit.Selection;
 import lungfish.edit.TankEdits;
-import lungfish.plan.Plan;
 import lungfish.quantity.Dimension;
-import lungfish.reason.Assumable;
-import lungfish.reason.PartId;
 import lungfish.room.Room;
 import lungfish.room.Tank;
 import lungfish.room.TankId;
@@ -29,8 +25,12 @@ final class TankProperties {
         this.catalogue = catalogue;
     }
 
-    static List<Property> of(Selection chosen, Catalogue catalogue) {
-        return new TankProperties(chosen.ids(Part.Kind.TANK, TankId::new), catalogue).all();
+    static List<Property> of(View view, Selection chosen) {
+        List<TankId> ids = chosen.ids(Part.Kind.TANK, TankId::new);
+        List<Property> all =
+                new ArrayList<>(new TankProperties(ids, view.desk().shared().catalogue()).all());
+        all.addAll(ContentProperties.of(view, ids));
+        return all;
     }
 
     private List<Property> all() {
@@ -66,7 +66,6 @@ final class TankProperties {
                 said(tank -> Optional.of(tank.waterDepthM())),
                 (room, m) ->
                         TankEdits.fill(room, ids, m.orElseGet(() -> first(room).waterDepthM()))));
-        all.addAll(contents());
         return all;
     }
 
@@ -76,38 +75,6 @@ final class TankProperties {
             case HATCHING_CONE -> "hatching cone";
             case EGG_TUMBLER -> "egg tumbler";
         };
-    }
-
-    private List<Property> contents() {
-        return List.of(
-                new Property.Amount(
-                        "Temperature",
-                        Dimension.TEMPERATURE,
-                        new Property.Usual("as the room", "as the room", this::roomK),
-                        said(tank -> Properties.boxed(tank.temperatureK())),
-                        (room, k) -> ContentEdits.temperatureK(room, ids, k)),
-                new Property.Amount(
-                        "Salt in the water, by mass",
-                        Dimension.SHARE,
-                        Property.Usual.words("fresh water"),
-                        said(tank -> Properties.boxed(tank.salinityKgPerKg())),
-                        (room, share) -> ContentEdits.salinity(room, ids, share)),
-                new Property.Amount(
-                        "Lives without air for",
-                        Dimension.DURATION,
-                        Property.Usual.words("not known"),
-                        said(tank -> Properties.boxed(tank.survivalS())),
-                        (room, s) -> ContentEdits.survivalS(room, ids, s)));
-    }
-
-    /** Water is as warm as its room, said or assumed. */
-    private Property.Said<Double> roomK(Plan plan) {
-        Optional<Double> said = Properties.boxed(plan.room().climate().temperatureK());
-        Optional<Double> assumed = Property.Usual.assumed(Assumable.ROOM_TEMPERATURE, List.of(PartId.ROOM))
-                .si()
-                .apply(plan)
-                .common();
-        return new Property.Said<>(List.of(said.or(() -> assumed)));
     }
 
     private Property side(

@@ -14,6 +14,7 @@ import lungfish.desk.Listener;
 import lungfish.desk.Trouble;
 import net.miginfocom.layout.PlatformDefaults;
 import net.miginfocom.layout.UnitValue;
+import lungfish.reason.PartId;
 import net.miginfocom.swing.MigLayout;
 
 /** All that is in one window: it needs no display to be made, asked, and acted upon. */
@@ -44,8 +45,8 @@ final class WindowPane extends JPanel {
         this.side = new Side(view);
         this.center = new Center(view, files, this::showChosen, outlet -> side.ask(outlet, OutletColumn.SPARE));
         side.drawsWith(center::draw);
-        side.leadsWith(center::leadTo);
-        this.below = new Below(view, center::leadTo, side::ask);
+        side.leadsWith(this::leadTo);
+        this.below = new Below(view, this::leadTo, side::ask);
         this.imports = new TankImports(view, side, asking);
         this.acts = Acts.of(this);
         center.offer(acts);
@@ -66,6 +67,14 @@ final class WindowPane extends JPanel {
         });
         setTransferHandler(new FileDrop(files, imports));
         desk.addListener(new Troubles());
+    }
+
+    /** To a part of the room; what is not drawn there is on the sheet of the backup. */
+    private void leadTo(PartId part) {
+        switch (part.kind()) {
+            case BATTERY, INVERTER, ALARM, CIRCUIT -> side.openBackup();
+            case ROOM, RACK, SHELF, TANK, OUTLET, RUN, GANG, BLOWER, STIRRER, OWN_CLASS, NETWORK -> center.leadTo(part);
+        }
     }
 
     /** Below the header, what a crash left, while that is to be decided. */

@@ -67,7 +67,7 @@ public final class RoomValues {
             Limits.from(0, 200),
             Wishes::loudestDba,
             Wishes::withLoudestDba);
-    static final OwnValue RUNTIME = WISHES.value(
+    public static final OwnValue RUNTIME = WISHES.value(
             "Time on battery", Dimension.DURATION, Limits.above(0, OLDEST_S), Wishes::runtimeS, Wishes::withRuntimeS);
     static final OwnValue JAR =
             WISHES.value("Jar to measure with", Dimension.VOLUME, Limits.above(0, 1), Wishes::jarM3, Wishes::withJarM3);

@@ -59,8 +59,7 @@ final class PipeActsTest {
     }
 
     private List<Property> properties() {
-        return Properties.of(
-                room(), bench.pane().view().selection(), bench.desk().shared().catalogue());
+        return Properties.of(bench.pane().view(), bench.pane().view().selection());
     }
 
     private void apply(Attempt attempt) {
