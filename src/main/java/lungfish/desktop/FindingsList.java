@@ -81,6 +81,7 @@ final class FindingsList extends JList<Finding> {
         Finding chosen = getSelectedValue();
         if (chosen != null) {
             leadTo.accept(chosen.where());
+            view.led().by(chosen);
         }
     }
 }

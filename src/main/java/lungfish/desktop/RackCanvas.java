@@ -15,6 +15,7 @@ import lungfish.drawing.RackSheet;
 import lungfish.drawing.RoomScene;
 import lungfish.drawing.SketchPainter;
 import lungfish.drawing.Viewport;
+import lungfish.drawing.WaterPainter;
 import lungfish.edit.Attempt;
 import lungfish.edit.Part;
 import lungfish.edit.Selecting;
@@ -107,6 +108,7 @@ final class RackCanvas extends Canvas {
         Look look = view().look();
         HeightsPainter.paint(scene, viewport, look, g);
         RackPainter.paint(scene, viewport, view().marked(), look, g);
+        view().led().water().ifPresent(water -> WaterPainter.paint(water, scene, viewport, look, g));
         double left = view().px(TITLE_LEFT);
         RackSheet.title(scene, new Rectangle2D.Double(left, view().px(4), getWidth() - 2 * left, 0), look, g);
         RackSheet.invitation(scene, new Rectangle2D.Double(left, view().px(4), getWidth() - 2 * left, 0), look, g);

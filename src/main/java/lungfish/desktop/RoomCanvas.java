@@ -80,7 +80,8 @@ final class RoomCanvas extends Canvas {
         return view().plan()
                 .map(plan -> RoomScene.of(plan, view().shown()))
                 .orElseGet(() -> RoomScene.of(view().desk().room()))
-                .growing(view().growing());
+                .growing(view().growing())
+                .water(view().led().water());
     }
 
     RoomScene scene() {

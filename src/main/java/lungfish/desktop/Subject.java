@@ -45,7 +45,7 @@ enum Subject {
             case HEADROOM -> List.of("more outlets", "air left at the pressure the room needs");
             case NOISE ->
                 List.of("level of the planned blower at the listener", "level of today's pumps at the listener");
-            case BACKUP -> List.of("runtime of the battery");
+            case BACKUP -> List.of("runtime of the battery", "lift before water siphons");
         };
     }
 

@@ -67,11 +67,13 @@ final class View {
     private Shown shown = Shown.AS_IT_SHOULD_BE_SET;
     private Look look;
     private int windowPx = UNKNOWN_PX;
+    private final Led led;
 
     View(Desk desk, Themes themes) {
         this.desk = desk;
         this.themes = themes;
         this.look = newLook();
+        this.led = new Led(this);
         desk.addListener(new Listener() {
             @Override
             public void changed() {
@@ -302,6 +304,11 @@ final class View {
             growing = that;
             refresh();
         }
+    }
+
+    /** The finding that led to what is chosen. */
+    Led led() {
+        return led;
     }
 
     Shown shown() {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import lungfish.plan.Plan;
+import lungfish.quantity.Quantities;
 import lungfish.room.Blower;
 
 /** Paints the legend of a room: only what the drawing shows, in lines that fit the width. */
@@ -46,7 +47,7 @@ public final class LegendPainter {
         double line = ink.px(LINE_PX);
         double x = area.getX();
         double y = area.getY();
-        for (Entry entry : entries(scene)) {
+        for (Entry entry : entries(scene, ink.look().quantities())) {
             double wide = ink.px(SIGN_PX) + ink.width(entry.text(), ink.type().drawing());
             if (x > area.getX() && x + wide > area.getMaxX()) {
                 x = area.getX();
@@ -70,11 +71,14 @@ public final class LegendPainter {
                 ink.palette().softInk());
     }
 
-    private static List<Entry> entries(RoomScene scene) {
+    private static List<Entry> entries(RoomScene scene, Quantities quantities) {
         List<Entry> entries = new ArrayList<>();
         if (scene.growing().isPresent()) {
             entries.add(new Entry(LegendPainter::band, "band and figures: how many more outlets fit there"));
         }
+        scene.water()
+                .ifPresent(water -> entries.add(new Entry(
+                        (x, y, ink) -> new WaterLine(ink).sign(x, y), WaterPainter.saying(water, quantities))));
         if (scene.plan().flatMap(Plan::trials).isPresent()) {
             entries.add(new Entry(LegendPainter::valve, scene.shown().words()));
         }

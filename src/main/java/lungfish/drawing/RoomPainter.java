@@ -39,8 +39,10 @@ public final class RoomPainter {
         figures.ifPresent(GrowthFigures::paint);
     }
 
-    /** What is chosen or under the pointer, over the room. */
+    /** What is chosen or under the pointer, over the room, and the way of water that is asked about. */
     public static void marks(RoomScene scene, Viewport viewport, Marked marked, Look look, Graphics2D g) {
-        RoomMarks.paint(scene, marked, new Ink(look, viewport, g));
+        Ink ink = new Ink(look, viewport, g);
+        RoomMarks.paint(scene, marked, ink);
+        scene.water().ifPresent(water -> WaterPainter.paint(water, ink));
     }
 }

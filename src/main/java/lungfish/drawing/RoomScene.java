@@ -30,6 +30,7 @@ public final class RoomScene {
     private final List<GangPart> gangs;
     private final List<BlowerPart> blowers;
     private final Optional<GrowthLaid> growing;
+    private final Optional<WaterLaid> water;
 
     private RoomScene(SceneMaker maker) {
         this.room = maker.room();
@@ -43,9 +44,10 @@ public final class RoomScene {
         this.blowers = maker.blowers();
         this.fittings = FittingMaker.of(room);
         this.growing = Optional.empty();
+        this.water = Optional.empty();
     }
 
-    private RoomScene(RoomScene like, Optional<GrowthLaid> growing) {
+    private RoomScene(RoomScene like, Optional<GrowthLaid> growing, Optional<WaterLaid> water) {
         this.room = like.room;
         this.plan = like.plan;
         this.shown = like.shown;
@@ -57,11 +59,17 @@ public final class RoomScene {
         this.blowers = like.blowers;
         this.fittings = like.fittings;
         this.growing = growing;
+        this.water = water;
     }
 
     /** The same scene with the places laid over it where the room can grow; empty: with none. */
     public RoomScene growing(Optional<GrowthLaid> that) {
-        return that.equals(growing) ? this : new RoomScene(this, that);
+        return that.equals(growing) ? this : new RoomScene(this, that, water);
+    }
+
+    /** The same scene with a way of water laid over it; empty: with none. */
+    public RoomScene water(Optional<WaterLaid> that) {
+        return that.equals(water) ? this : new RoomScene(this, growing, that);
     }
 
     /** A room that is not planned yet: everything in its place, no flow, no state. */
@@ -90,6 +98,11 @@ public final class RoomScene {
     /** Where the room can grow, if that is to be shown. */
     Optional<GrowthLaid> growing() {
         return growing;
+    }
+
+    /** The way that water could take, if one is to be shown. */
+    Optional<WaterLaid> water() {
+        return water;
     }
 
     List<RackPart> racks() {

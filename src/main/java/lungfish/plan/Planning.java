@@ -30,6 +30,7 @@ import lungfish.reason.Why;
 import lungfish.room.OutletId;
 import lungfish.room.RunId;
 import lungfish.siphon.SiphonFindings;
+import lungfish.siphon.SiphonWhys;
 import lungfish.siphon.Siphons;
 import lungfish.sizing.Candidate;
 import lungfish.sizing.Fleet;
@@ -218,6 +219,7 @@ final class Planning {
                         .map(pump -> new Siphons.Pump(pump.pump(), pump.served()))
                         .toList()));
         findings.addAll(SiphonFindings.of(siphons, setup.catalogue()));
+        SiphonWhys.of(siphons).ifPresent(whys::add);
         return siphons;
     }
 

@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
 
 /** Finds the shortest course of a way among those that rise no higher than its crest (E. W. Dijkstra, 1959). */
 final class PathFinder {
+    /** A detour that nobody draws. */
+    private static final double STRAIGHT_M = 1e-6;
+
     private final Waterways open;
     private final Way way;
     private final Map<Integer, List<Link>> linksAt = new HashMap<>();
@@ -50,7 +53,7 @@ final class PathFinder {
                 new ArrayList<>(List.of(release(way.from().outlet(), way.from().depthM())));
         all.add(way.from().rim());
         all.addAll(behindRim);
-        return new WaterPath(withoutRepeats(all), crest);
+        return new WaterPath(corners(all), crest);
     }
 
     private int node(Seat seat) {
@@ -124,13 +127,23 @@ final class PathFinder {
         return back;
     }
 
-    private static List<Point> withoutRepeats(List<Point> points) {
+    /** Without repeats, and without what lies on the straight between its neighbours. */
+    private static List<Point> corners(List<Point> points) {
         List<Point> kept = new ArrayList<>();
         for (Point point : points) {
             if (kept.isEmpty() || kept.get(kept.size() - 1).distanceM(point) > Way.SAME_M) {
+                while (kept.size() > 1 && isBetween(kept, point)) {
+                    kept.remove(kept.size() - 1);
+                }
                 kept.add(point);
             }
         }
         return kept;
+    }
+
+    private static boolean isBetween(List<Point> kept, Point next) {
+        Point before = kept.get(kept.size() - 2);
+        Point middle = kept.get(kept.size() - 1);
+        return before.distanceM(middle) + middle.distanceM(next) - before.distanceM(next) < STRAIGHT_M;
     }
 }

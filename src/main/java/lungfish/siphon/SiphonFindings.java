@@ -62,7 +62,7 @@ public final class SiphonFindings {
                                 where(way),
                                 height("line", way.from().lineM()),
                                 height("found", way.into().lineM()),
-                                height("lift", way.liftM()))
+                                new Amount("lift", way.liftM(), Dimension.DEPTH))
                         .with("tank", tank(way))));
     }
 

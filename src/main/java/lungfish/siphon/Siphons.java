@@ -25,8 +25,8 @@ public record Siphons(List<Way> ways, List<Leaving> leaving, Waterways open) {
 
     private static final Comparator<Way> WORST_FIRST = Comparator.comparing(Way::start)
             .thenComparing(Way::reachesMachine, Comparator.reverseOrder())
+            .thenComparingLong(Siphons::liftedMillimetres)
             .thenComparing(Comparator.comparingDouble(Siphons::overM3).reversed())
-            .thenComparingDouble(Way::liftM)
             .thenComparing(Comparator.comparingDouble(Way::waterM3).reversed());
 
     /** Nothing is open to water. */
@@ -56,6 +56,11 @@ public record Siphons(List<Way> ways, List<Leaving> leaving, Waterways open) {
     private static Siphons of(Waterways open) {
         Rising rising = new Rising(open);
         return new Siphons(rising.ways().stream().sorted(WORST_FIRST).toList(), rising.leaving(), open);
+    }
+
+    /** Water that runs by itself takes its own rim in its stride. */
+    private static long liftedMillimetres(Way way) {
+        return way.start() == Way.Start.BY_ITSELF ? 0 : Math.round(way.liftM() * 1000);
     }
 
     private static double overM3(Way way) {

@@ -15,6 +15,7 @@ import javax.swing.JTextField;
 import lungfish.choice.BenchRow;
 import lungfish.plan.Plan;
 import lungfish.quantity.DisplayUnits;
+import lungfish.reason.Code;
 import lungfish.reason.Finding;
 import lungfish.reason.PartId;
 import lungfish.reason.Why;
@@ -74,6 +75,26 @@ final class WindowPaneTest {
         list.setSelectedValue(finding, false);
         Parts.press(list, "ENTER");
         assertThat(bench.pane().view().chosen()).contains(finding.where());
+    }
+
+    @Test
+    void aFindingOfWaterThatRunsBackShowsItsWayUntilSomethingElseIsChosen() {
+        Bench bench = bench();
+        bench.act(ShowFindings.class);
+        Finding finding = bench.desk().plan().orElseThrow().findings().stream()
+                .filter(each -> each.code() == Code.SIPHON)
+                .findFirst()
+                .orElseThrow();
+        JList<?> list = bench.part(JList.class, "findings");
+        list.setSelectedValue(finding, false);
+        Parts.press(list, "ENTER");
+        View view = bench.pane().view();
+
+        assertThat(view.led().water()).hasValueSatisfying(water -> assertThat(
+                        water.way().from().outlet().outlet().id().part())
+                .isEqualTo(finding.where()));
+        view.choose(PartId.ROOM);
+        assertThat(view.led().water()).isEmpty();
     }
 
     @Test
