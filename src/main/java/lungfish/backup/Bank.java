@@ -10,7 +10,6 @@ import java.util.stream.DoubleStream;
  */
 record Bank(List<Store> stores, Inverting inverting) {
     private static final int BISECTIONS = 80;
-    private static final double CHARGE_S = 10 * 3600;
 
     Bank {
         stores = List.copyOf(stores);
@@ -32,11 +31,6 @@ record Bank(List<Store> stores, Inverting inverting) {
     /** The energy that a steady load draws from full batteries, J. */
     double usableJ(double loadW) {
         return usableJ(loadW, 1);
-    }
-
-    /** What a charger gives where the room does not say, W: a tenth of the rated energy in an hour. */
-    double chargerW() {
-        return ratedJ() / CHARGE_S;
     }
 
     /** A figure of each. */

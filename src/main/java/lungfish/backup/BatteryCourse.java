@@ -40,7 +40,8 @@ public record BatteryCourse(List<Moment> moments, OptionalDouble emptyS, double 
      * @throws IllegalArgumentException if a battery names a kind that is not in the catalogue
      */
     public static Optional<BatteryCourse> of(Room room, Catalogue catalogue, List<Span> spans) {
-        return BatteryRuntime.bank(room, catalogue).map(bank -> of(bank, bank.chargerW(), spans));
+        return BatteryRuntime.bank(room, catalogue)
+                .map(bank -> of(bank, Recharge.chargerW(room, catalogue, bank), spans));
     }
 
     static BatteryCourse of(Bank bank, double chargerW, List<Span> spans) {

@@ -155,11 +155,19 @@ public final class BatteryRuntime {
         PartId part = new PartId(PartId.Kind.INVERTER, "");
         return new Inverting(
                 given(inverter.map(Inverter::efficiency).orElse(OptionalDouble.empty()), INVERTER_EFFICIENCY, part),
-                given(inverter.map(Inverter::idleW).orElse(OptionalDouble.empty()), INVERTER_IDLE, part));
+                given(
+                        inverter.map(Inverter::idleW).orElse(OptionalDouble.empty()),
+                        Inverting.idle(
+                                catalogue.assumed(INVERTER_IDLE),
+                                inverter.map(Inverter::ratedW).orElse(OptionalDouble.empty())),
+                        part));
     }
 
     private Given given(OptionalDouble typed, Assumable otherwise, PartId where) {
-        AssumedValue assumed = catalogue.assumed(otherwise);
+        return given(typed, catalogue.assumed(otherwise), where);
+    }
+
+    private Given given(OptionalDouble typed, AssumedValue assumed, PartId where) {
         Given given = Given.typedOr(typed, assumed.given());
         if (given.isAssumed()) {
             assumptions.add(assumed.about(where));

@@ -70,7 +70,17 @@ final class Cautions {
         if (inverter.wave().filter(Inverter.Wave.STEPPED::equals).isPresent()) {
             findings.add(Finding.of(Code.WAVEFORM, INVERTER));
         }
+        if (saysTooLittle(inverter, load)) {
+            findings.add(
+                    Finding.of(Code.INVERTER_UNSAID, INVERTER, new Amount("found", load.startingW(), Dimension.POWER)));
+        }
         return findings;
+    }
+
+    /** One that gives the starting power for ever bears it for a moment. */
+    private static boolean saysTooLittle(Inverter inverter, Load load) {
+        boolean bears = inverter.surgeW().isPresent() || inverter.ratedW().orElse(0) >= load.startingW();
+        return !bears || inverter.wave().isEmpty();
     }
 
     private static Finding power(Code code, double foundW, double allowedW) {

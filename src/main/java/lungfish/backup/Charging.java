@@ -36,6 +36,11 @@ record Charging(double knee, double bulkPerS, double tailPerS) {
         return knee / bulkPerS + (1 - knee) / tailPerS;
     }
 
+    /** How long the tail takes where it is slower than the charger could be; else 0, s. */
+    double slowEndS() {
+        return tailPerS < bulkPerS ? (1 - knee) / tailPerS : 0;
+    }
+
     /** Share of the energy given that comes out again: from memory, no source. */
     private static double efficiency(Chemistry chemistry) {
         return switch (chemistry) {

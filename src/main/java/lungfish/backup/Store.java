@@ -16,15 +16,22 @@ record Store(Battery battery, BatteryClass kind, Given temperatureK, Given wear)
     }
 
     double warmJ() {
-        return deepJ() * Warmth.share(kind.chemistry(), temperatureK.si());
+        return deepJ() * warmShare();
     }
 
     double wornJ() {
         return warmJ() * wear.si();
     }
 
-    /** Energy that comes out when the whole bank, full, would be empty in a time at its rated energy. */
+    /**
+     * Energy that comes out when the whole bank, full, would be empty in a time at its rated energy. A cold or worn battery
+     * is what a warm new one of so much less charge would be (IEEE Std 485 sizes cells so), and so the load is harder on it.
+     */
     double drawnJ(double wholeS) {
-        return wornJ() * Peukert.share(wholeS, kind.ratedS(), kind.peukert());
+        return wornJ() * Peukert.share(wholeS * warmShare() * wear.si(), kind.ratedS(), kind.peukert());
+    }
+
+    private double warmShare() {
+        return Warmth.share(kind.chemistry(), temperatureK.si());
     }
 }

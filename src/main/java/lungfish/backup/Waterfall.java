@@ -43,7 +43,7 @@ final class Waterfall {
                 Why.Adding.SUM,
                 terms,
                 inputs(),
-                "t = E · depth · temperature · age · (E/((P/η + P_idle) H))^(k−1) / (P/η + P_idle)",
+                "t = E · depth · temperature · age · (E · temperature · age/((P/η + P_idle) H))^(k−1) / (P/η + P_idle)",
                 "energy balance; Peukert with the rated time H; temperature and age of lead-acid: IEEE Std 485");
     }
 

@@ -200,6 +200,10 @@ public enum Code {
             WARNING,
             "The inverter's wave is stepped; a motor or a resonant piston runs hot and loud on it.",
             "Take a sine-wave inverter."),
+    INVERTER_UNSAID(
+            NOTE,
+            "Nobody says what the inverter stands for a moment, or which wave it makes; starting, the blower may draw {found}.",
+            "Read both on its plate: a blower that does not start is no backup."),
     ESSENTIALS_NOT_MARKED(
             NOTE, "No outlet is marked essential, so shedding buys no time.", "Mark the outlets that must stay on."),
     ALARM_MISSING(

@@ -61,6 +61,55 @@ final class BatteryRuntimeTest {
                 .isCloseTo(7593, withinPercentage(THREE_DIGITS_PERCENT));
     }
 
+    /**
+     * By hand: at 10 °C (factor 1.19, IEEE Std 485) and with 0.8 of its charge left it is 0.67227 of a new one: all of that
+     * would go in 12 506 s, 0.17370 of the rated 20 h; 0.17370^0.15 = 0.76907, so 1.08 MJ · 0.67227 · 0.76907 / 116.1 W =
+     * 4809 s.
+     */
+    @Test
+    void aColdWornBatteryIsASmallerOneAndFeelsTheLoadHarder() {
+        Load load = new Load(100, 100, OptionalDouble.empty());
+        double worn = runtimeS(backup(battery("lead-sealed", 1, 12, 50, 283.15, 0.8)), load);
+        assertThat(worn).isCloseTo(4809, withinPercentage(THREE_DIGITS_PERCENT));
+        double smaller = runtimeS(backup(battery("lead-sealed", 1, 12, 50 * 0.8 / 1.19, 298.15, 1)), load);
+        assertThat(worn).isCloseTo(smaller, within(ROUNDING_S));
+    }
+
+    /** Users report about 65 % at 80 W on an inverter of 5 kW: one of which only the rating is known is not told better. */
+    @Test
+    void aLargeInverterIsPoorAtALightLoad() {
+        Inverter large = new Inverter(
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(5000),
+                OptionalDouble.empty(),
+                Optional.empty());
+        Backup backup = withInverter(backup(battery("lifepo4", 1, 12.8, 100, 298.15, 1)), large);
+        double usableJ = 0.8 * 12.8 * 100 * HOUR_S;
+        double efficiency = 80 * runtimeS(backup, load(80)) / usableJ;
+        assertThat(efficiency).isBetween(0.5, 0.65);
+    }
+
+    @Test
+    void anInverterThatKeepsSilentAboutSurgeOrWaveIsAsked() {
+        Inverter silent = new Inverter(
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(70),
+                OptionalDouble.empty(),
+                Optional.of(Inverter.Wave.SINE));
+        Backup backup = backup(battery("lifepo4", 1, 12.8, 100, 298, 1));
+        assertThat(codes(roomOf(withInverter(backup, silent)))).contains(Code.INVERTER_UNSAID);
+        Inverter strong = new Inverter(
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(80),
+                OptionalDouble.empty(),
+                Optional.of(Inverter.Wave.SINE));
+        assertThat(codes(roomOf(withInverter(backup, strong)))).doesNotContain(Code.INVERTER_UNSAID);
+        assertThat(codes(roomOf(backup))).contains(Code.INVERTER_UNSAID);
+    }
+
     @Test
     void theTermsOfTheWhyAddUpToTheRuntime() {
         Backup backup = backup(battery("lead-sealed", 2, 12, 50, 283, 0.8), battery("lifepo4", 1, 12.8, 50, 283, 0.9));
