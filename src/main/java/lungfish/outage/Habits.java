@@ -14,18 +14,19 @@ import lungfish.room.Backup;
 import lungfish.room.Room;
 
 /** How soon people do what they do, typed or assumed. It remembers which of what it assumed was asked for. */
-final class Habits {
+public final class Habits {
     private final Backup backup;
     private final Catalogue catalogue;
     private final Set<Assumption> assumptions = new LinkedHashSet<>();
 
-    Habits(Room room, Catalogue catalogue) {
+    /** Those of a room. */
+    public Habits(Room room, Catalogue catalogue) {
         this.backup = room.backup();
         this.catalogue = catalogue;
     }
 
     /** Until somebody notices that the air is off, s. */
-    double noticeS() {
+    public double noticeS() {
         return given(backup.noticeS(), backup.alarm().isPresent() ? Assumable.NOTICE_ALARM : Assumable.NOTICE);
     }
 

@@ -8,6 +8,8 @@ import lungfish.room.Tank;
  *
  * @param likelyS until the danger level; absent: never
  * @param cautiousS the same at worst
+ * @param alarmS until the alarm level, at worst
  * @param typed whether it is the time that the room says
  */
-public record TankTime(Tank tank, OptionalDouble likelyS, OptionalDouble cautiousS, boolean typed) {}
+public record TankTime(
+        Tank tank, OptionalDouble likelyS, OptionalDouble cautiousS, OptionalDouble alarmS, boolean typed) {}

@@ -73,16 +73,20 @@ public record Airless(Levels levels, List<TankTime> tanks, int unknown) {
 
         private Optional<TankTime> time(Tank tank) {
             if (tank.survivalS().isPresent()) {
-                return Optional.of(new TankTime(tank, tank.survivalS(), tank.survivalS(), true));
+                return Optional.of(new TankTime(tank, tank.survivalS(), tank.survivalS(), tank.survivalS(), true));
             }
             return balances.of(tank, Case.LIKELY).flatMap(likely -> balances.of(tank, Case.CAUTIOUS)
                     .map(cautious -> new TankTime(
-                            tank, seconds(tank, likely, Case.LIKELY), seconds(tank, cautious, Case.CAUTIOUS), false)));
+                            tank,
+                            seconds(tank, likely, Case.LIKELY, levels.dangerGPerM3()),
+                            seconds(tank, cautious, Case.CAUTIOUS, levels.dangerGPerM3()),
+                            seconds(tank, cautious, Case.CAUTIOUS, levels.alarmGPerM3()),
+                            false)));
         }
 
-        private OptionalDouble seconds(Tank tank, Balance balance, Case how) {
+        private OptionalDouble seconds(Tank tank, Balance balance, Case how, double gPerM3) {
             double start = balance.atRest().steadyGPerM3(usual(tank, how));
-            return balance.downToS(start, levels.dangerGPerM3(), Breath.NONE);
+            return balance.downToS(start, gPerM3, Breath.NONE);
         }
 
         private Breath usual(Tank tank, Case how) {

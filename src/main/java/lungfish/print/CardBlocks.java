@@ -12,9 +12,11 @@ record CardBlocks(DrillCard card, CardSizes sizes) {
 
     private static final String NEVER = "✗";
     private static final String ESSENTIAL = "★";
+    private static final char NO_BREAK = '\u00A0';
     private static final String HAVE = "•";
-    private static final double TANKS_SHARE = 0.64;
+    private static final double TANKS_SHARE = 0.66;
     private static final double BAND_PADDING_PT = 5;
+    private static final int MOST_FINE_LINES = 7;
     private static final double SPACE_PT = 1; // makes one more gap below the steps
     private static final String READING =
             "Hours and minutes without air: alarm and danger by the cautious figure, danger by" + " the likely one.";
@@ -67,15 +69,15 @@ record CardBlocks(DrillCard card, CardSizes sizes) {
         Grid grid = new Grid(
                 List.of(
                         Grid.Heading.mark(),
-                        Grid.Heading.words("Tanks first", 1.25),
-                        Grid.Heading.words("Where", 1),
+                        Grid.Heading.words("Tanks first"),
+                        Grid.Heading.words("Where"),
                         Grid.Heading.figures("Alarm"),
                         Grid.Heading.figures("Danger"),
                         Grid.Heading.figures("Likely")),
                 rows,
                 sizes.smallBold(),
                 sizes.small());
-        return new Column(sizes.gapPt(), List.of(grid, new Text(rest(shown.size()), sizes.fine(), 4)));
+        return new Column(sizes.gapPt(), List.of(grid, new Text(rest(shown.size()), sizes.fine(), MOST_FINE_LINES)));
     }
 
     private static List<String> row(DrillCard.TankRow tank) {
@@ -92,8 +94,9 @@ record CardBlocks(DrillCard card, CardSizes sizes) {
         boolean hasEssential = card.tanks().stream().limit(shown).anyMatch(DrillCard.TankRow::isEssential);
         return Stream.of(
                         shown == 0 ? "" : READING,
-                        hasEssential ? ESSENTIAL + " on the essential outlets." : "",
-                        card.rest(shown))
+                        hasEssential ? ESSENTIAL + NO_BREAK + "on the essential outlets." : "",
+                        card.rest(shown),
+                        card.outlook())
                 .filter(text -> !text.isEmpty())
                 .reduce((one, other) -> one + " " + other)
                 .orElse("");
@@ -106,7 +109,7 @@ record CardBlocks(DrillCard card, CardSizes sizes) {
     }
 
     private Block list(String title, Stream<Block> items) {
-        Block head = new Grid(List.of(Grid.Heading.words(title, 1)), List.of(), sizes.smallBold(), sizes.small());
+        Block head = new Grid(List.of(Grid.Heading.words(title)), List.of(), sizes.smallBold(), sizes.small());
         return new Column(
                 sizes.gapPt() * 0.55, Stream.concat(Stream.of(head), items).toList());
     }

@@ -26,11 +26,12 @@ record CardSizes(double smallPt, double gapPt, int tanks, int lines, double blan
 
     private static List<CardSizes> roomiestFirst() {
         List<CardSizes> all = new ArrayList<>();
-        step(all, new CardSizes(10.5, 11, 12, 3, 24), 10);
-        step(all, new CardSizes(10, 9, 12, 3, 22), 8);
-        step(all, new CardSizes(9.5, 8, 11, 3, 21), 5);
-        step(all, new CardSizes(9, 7, 8, 3, 20), 4);
-        step(all, new CardSizes(8.5, 6, 8, 2, 18), 3);
+        step(all, new CardSizes(10.5, 11, 12, 4, 24), 8);
+        step(all, new CardSizes(10, 9, 12, 4, 22), 6);
+        step(all, new CardSizes(9.5, 8, 11, 4, 21), 5);
+        step(all, new CardSizes(9, 7, 8, 4, 20), 3);
+        step(all, new CardSizes(8.5, 6, 8, 4, 18), 3);
+        step(all, new CardSizes(8, 5, 6, 3, 17), 2);
         step(all, new CardSizes(8, 5, 8, 1, 16), 0);
         return List.copyOf(all);
     }

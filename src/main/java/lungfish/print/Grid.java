@@ -5,13 +5,16 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * A table with a heading: words begin at the left of their column, figures end at its right. Cells that are too long are
- * shortened, and say so.
+ * A table with a heading: words begin at the left of their column, figures end at its right. Words that are too long
+ * go on in a second line; where that is not enough, the line says so.
  *
  * @param rows a cell for each column
  */
 record Grid(List<Heading> headings, List<List<String>> rows, Lettering head, Lettering cell) implements Block {
     private static final double GAP_PT = 7;
+    private static final double SLACK_PT = 0.01; // a cell is as wide as the widest of them
+    private static final int MOST_LINES = 2;
+    private static final double MOST_WORDS = 16; // sizes; what is longer goes on in a second line
     private static final double ABOVE_RULE = 0.45; // of the size of the letters, below them and above the next
     private static final double RULE_PT = 0.4;
 
@@ -20,75 +23,84 @@ record Grid(List<Heading> headings, List<List<String>> rows, Lettering head, Let
         rows = rows.stream().map(List::copyOf).toList();
     }
 
-    /**
-     * A column.
-     *
-     * @param share of what is left by those that are as wide as their cells; 0: one of those
-     */
-    record Heading(String text, boolean isFigure, double share) {
-        static Heading words(String text, double share) {
-            return new Heading(text, false, share);
+    /** A column. Columns of words share what figures and marks leave, by what they hold. */
+    record Heading(String text, Holds holds) {
+        static Heading words(String text) {
+            return new Heading(text, Holds.WORDS);
         }
 
         static Heading mark() {
-            return new Heading("", false, 0);
+            return new Heading("", Holds.MARKS);
         }
 
         static Heading figures(String text) {
-            return new Heading(text, true, 0);
+            return new Heading(text, Holds.FIGURES);
         }
+    }
+
+    /** What a column holds. */
+    enum Holds {
+        WORDS,
+        MARKS,
+        FIGURES
     }
 
     @Override
     public Laid at(double x, double y, double widthPt) {
-        List<Mark> marks = new ArrayList<>();
         List<Double> widths = widths(widthPt);
-        double baseline = y + head.capitalsPt();
-        row(headings.stream().map(Heading::text).toList(), head, x, baseline, widths, marks);
+        List<Mark> marks = new ArrayList<>();
+        double bottom = row(headings.stream().map(Heading::text).toList(), head, x, y, widths, marks);
         double ruleWidthPt = 2.5 * RULE_PT;
         for (List<String> row : rows) {
-            double rule = baseline + ABOVE_RULE * cell.sizePt();
+            double rule = bottom + ABOVE_RULE * cell.sizePt();
             marks.add(new Mark.Rule(x, rule, x + widthPt, rule, ruleWidthPt));
-            baseline = rule + ABOVE_RULE * cell.sizePt() + cell.capitalsPt();
-            row(row, cell, x, baseline, widths, marks);
+            bottom = row(row, cell, x, rule + ABOVE_RULE * cell.sizePt(), widths, marks);
             ruleWidthPt = RULE_PT;
         }
-        return new Laid(baseline - y, marks);
+        return new Laid(bottom - y, marks);
     }
 
-    private void row(
-            List<String> texts, Lettering lettering, double x, double baseline, List<Double> widths, List<Mark> marks) {
+    /** Lays the cells from a top, and tells the lowest base line. */
+    private double row(
+            List<String> texts, Lettering lettering, double x, double top, List<Double> widths, List<Mark> marks) {
         double from = x;
+        double high = lettering.capitalsPt();
         for (int i = 0; i < headings.size(); i++) {
             double wide = widths.get(i);
-            String text = lettering.fitting(texts.get(i), wide);
-            double indent = headings.get(i).isFigure() ? wide - lettering.width(text) : 0;
-            if (!text.isEmpty()) {
-                marks.add(new Mark.Words(text, lettering, from + indent, baseline, false));
-            }
+            double indent = headings.get(i).holds() == Holds.FIGURES ? wide - lettering.width(texts.get(i)) : 0;
+            Laid laid = new Text(texts.get(i), lettering, MOST_LINES).at(from + indent, top, wide + SLACK_PT);
+            marks.addAll(laid.marks());
+            high = Math.max(high, laid.heightPt());
             from += wide + GAP_PT;
         }
+        return top + high;
     }
 
     private List<Double> widths(double widthPt) {
         List<Double> own =
                 IntStream.range(0, headings.size()).mapToObj(this::ownWidth).toList();
-        double fixed = own.stream().mapToDouble(Double::doubleValue).sum();
-        double shares = headings.stream().mapToDouble(Heading::share).sum();
-        double left = widthPt - fixed - GAP_PT * (headings.size() - 1);
-        return IntStream.range(0, headings.size())
-                .mapToObj(i -> headings.get(i).share() == 0
-                        ? own.get(i)
-                        : left * headings.get(i).share() / shares)
+        double all = own.stream().mapToDouble(Double::doubleValue).sum();
+        double words = IntStream.range(0, own.size())
+                .filter(this::isWords)
+                .mapToDouble(own::get)
+                .sum();
+        double left = widthPt - (all - words) - GAP_PT * (headings.size() - 1);
+        return IntStream.range(0, own.size())
+                .mapToObj(i -> isWords(i) ? left * own.get(i) / words : own.get(i))
                 .toList();
     }
 
+    private boolean isWords(int column) {
+        return headings.get(column).holds() == Holds.WORDS;
+    }
+
+    /** What its widest cell takes; of words not more than half of a usual table. */
     private double ownWidth(int column) {
-        Heading heading = headings.get(column);
         double cells = rows.stream()
                 .mapToDouble(row -> cell.width(row.get(column)))
                 .max()
                 .orElse(0);
-        return heading.share() > 0 ? 0 : Math.max(head.width(heading.text()), cells);
+        double widest = Math.max(head.width(headings.get(column).text()), cells);
+        return isWords(column) ? Math.min(widest, MOST_WORDS * cell.sizePt()) : widest;
     }
 }

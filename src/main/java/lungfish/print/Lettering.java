@@ -19,6 +19,7 @@ record Lettering(Weight weight, double sizePt) {
     private static final double LINE = 1.22;
     private static final FontRenderContext ON_PAPER = new FontRenderContext(null, true, true);
     private static final String MORE = "…";
+    private static final char NO_BREAK = '\u00A0';
 
     static Lettering regular(double sizePt) {
         return new Lettering(Weight.REGULAR, sizePt);
@@ -51,14 +52,21 @@ record Lettering(Weight weight, double sizePt) {
 
     /** The lines of a width, not more than so many; where words are left out, the line says so. */
     List<String> lines(String text, double widthPt, int most) {
-        List<String> all = Wrapped.lines(text, font(text), widthPt);
+        List<String> all = Wrapped.lines(bound(text), font(text), widthPt);
         List<String> shown = all.size() <= most
                 ? all
                 : Stream.concat(
                                 all.stream().limit(most - 1L),
                                 Stream.of(String.join(" ", all.subList(most - 1, all.size()))))
                         .toList();
-        return shown.stream().map(line -> fitting(line, widthPt)).toList();
+        return shown.stream()
+                .map(line -> fitting(line.replace(NO_BREAK, ' '), widthPt))
+                .toList();
+    }
+
+    /** A short number stays with the word before it, as in "shelf 3" and "1 h 50 min". */
+    private static String bound(String text) {
+        return text.replaceAll("(?<=\\p{L}) (?=\\d{1,2}\\b)", String.valueOf(NO_BREAK));
     }
 
     /** The text, or as much of it as fits, with a mark for what is missing. */

@@ -40,25 +40,29 @@ record TroubleBar(DrillCard.TankRow tank, Lettering small) implements Block {
         return BEYOND * Math.min(last, FURTHEST * cautious);
     }
 
-    /** The alarm above the bar, the two dangers below it. */
+    /** The alarm above the bar, the two dangers below it; what is the same moment is said once. */
     private void labels(Scale scale, double above, double below, List<Mark> marks) {
-        String alarm = "alarm " + tank.alarm().said();
         String danger = "danger " + tank.danger().said();
-        String likely = "likely " + tank.likely().said();
-        marks.add(words(alarm, scale.labelX(tank.alarm().s(), small.width(alarm)), above));
-        double dangerX = scale.labelX(tank.danger().s(), small.width(danger));
-        double likelyX = scale.labelX(tank.likely().s(), small.width(likely));
-        double least = dangerX + small.width(danger) + 2 * GAP_PT;
-        boolean isRoom = likelyX >= least;
-        marks.add(words(danger, dangerX, below));
-        marks.add(words(
-                likely,
-                isRoom ? likelyX : scale.labelX(tank.likely().s(), small.width(likely)),
-                isRoom ? below : above));
+        String likely = "likely " + tank.likely().said() + (isBeyond() ? " →" : "");
+        if (!tank.alarm().said().equals(tank.danger().said())) {
+            marks.add(label("alarm " + tank.alarm().said(), scale, tank.alarm(), above));
+        }
+        boolean isSame = tank.danger().said().equals(tank.likely().said());
+        double dangerEnd = scale.labelX(tank.danger().s(), small.width(danger)) + small.width(danger);
+        if (isSame || scale.labelX(tank.likely().s(), small.width(likely)) < dangerEnd + 2 * GAP_PT) {
+            marks.add(label(isSame ? danger : danger + ", " + likely, scale, tank.danger(), below));
+        } else {
+            marks.add(label(danger, scale, tank.danger(), below));
+            marks.add(label(likely, scale, tank.likely(), below));
+        }
     }
 
-    private Mark words(String text, double x, double baseline) {
-        return new Mark.Words(text, small, x, baseline, false);
+    private boolean isBeyond() {
+        return tank.likely().s() > endS();
+    }
+
+    private Mark label(String text, Scale scale, DrillCard.Moment moment, double baseline) {
+        return new Mark.Words(text, small, scale.labelX(moment.s(), small.width(text)), baseline, false);
     }
 
     /** From seconds to places. */

@@ -1,6 +1,8 @@
 package lungfish.report;
 
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What hangs on the wall of a room for the hour when its air stops, in words of the reader's units.
@@ -10,7 +12,9 @@ import java.util.List;
  * @param parts what to do, in order; not more than {@link #MOST_STEPS} steps in all
  * @param tanks those in trouble first, the first one first
  * @param later tanks that are judged and in trouble after those
+ * @param safe tanks that are in no danger by these figures
  * @param unjudged tanks of which neither fish nor food is said
+ * @param outlook what comes of it all when the failures are played through; may be empty
  * @param atHand what there is to keep air on
  * @param never what not to do
  * @param blanks what is written in by hand: a telephone, notes
@@ -22,7 +26,9 @@ public record DrillCard(
         List<Part> parts,
         List<TankRow> tanks,
         int later,
+        int safe,
         int unjudged,
+        String outlook,
         List<Have> atHand,
         List<String> never,
         List<String> blanks,
@@ -50,9 +56,10 @@ public record DrillCard(
     public String rest(int shown) {
         int hidden = Math.max(0, tanks.size() - shown) + later;
         String others = hidden == 0 ? "" : Sentences.counted(hidden, "tank") + " more, later than these.";
+        String well = safe == 0 ? "" : Sentences.counted(safe, "tank") + " in no danger by these figures.";
         String unknown =
                 unjudged == 0 ? "" : Sentences.counted(unjudged, "tank") + " not judged: no fish and no food said.";
-        return (others + " " + unknown).strip();
+        return Stream.of(others, well, unknown).filter(text -> !text.isEmpty()).collect(Collectors.joining(" "));
     }
 
     /**
@@ -91,7 +98,7 @@ public record DrillCard(
     /**
      * A moment after the air has stopped.
      *
-     * @param s seconds; infinite where it does not come as long as was looked
+     * @param s seconds; infinite where it never comes
      * @param said as it is written in a sentence: "1 h 50 min"
      * @param brief as it stands in a column, hours and minutes: "1:50"
      */

@@ -7,10 +7,15 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import lungfish.plan.DemoPlans;
+import lungfish.plan.Plan;
+import lungfish.quantity.Quantities;
 import lungfish.report.DrillCard;
+import lungfish.report.DrillCards;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Holds what one wants of a card on the wall: one page, all of it seen, the steps from afar. */
 final class DrillCardPageTest {
@@ -84,6 +89,24 @@ final class DrillCardPageTest {
                 .contains(card.room(), card.clock().figure(), card.clock().saying(), DrillCard.ESTIMATES, "28 August");
     }
 
+    @ParameterizedTest
+    @MethodSource("lungfish.plan.DemoPlans#names")
+    void noStepOfADemoRoomIsCut(String demo) {
+        Plan plan = DemoPlans.plan(demo);
+        DrillCard card = DrillCards.of(
+                plan, DemoPlans.CATALOGUE, Quantities.in(plan.room().displayUnits()));
+        for (Paper paper : Paper.values()) {
+            String shown =
+                    words(page(card, paper)).stream().map(Mark.Words::text).collect(Collectors.joining(" "));
+            assertThat(card.parts().stream()
+                            .flatMap(part -> part.steps().stream())
+                            .flatMap(step -> Stream.of(step.action(), step.detail())))
+                    .allMatch(shown::contains);
+            assertThat(Stream.of(card.never(), card.cautions()).flatMap(List::stream))
+                    .allMatch(shown::contains);
+        }
+    }
+
     /** 10 minutes of arc at 2 m, by hand: 2 m × tan(1/6°) = 2 × 0.002 909 = 5.82 mm = 16.5 points. */
     @ParameterizedTest
     @EnumSource
@@ -108,7 +131,8 @@ final class DrillCardPageTest {
         assertThat(words(page(Cards.crowded(), Paper.A4)))
                 .extracting(Mark.Words::text)
                 .noneMatch(Cards.LONG_NAME::equals)
-                .anyMatch(text -> text.startsWith("Old dairy") && text.endsWith("…"));
+                .contains("Old dairy, north wing:")
+                .anyMatch(text -> text.startsWith("rainbowfish and killi") && text.endsWith("…"));
     }
 
     @Test
