@@ -49,7 +49,7 @@ final class HouseTest {
         house.put("headroom", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("plan", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("today", everythingBefore(house, "json", "roomfile", "networkfile"));
-        house.put("closing", everythingBefore(house, "json", "roomfile", "networkfile"));
+        house.put("everyday", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("choice", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("growth", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("sure", everythingBefore(house, "json", "roomfile", "networkfile"));
@@ -157,7 +157,7 @@ final class HouseTest {
                     "lungfish.headroom..",
                     "lungfish.plan..",
                     "lungfish.today..",
-                    "lungfish.closing..",
+                    "lungfish.everyday..",
                     "lungfish.choice..",
                     "lungfish.growth..",
                     "lungfish.sure..",

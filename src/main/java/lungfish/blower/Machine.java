@@ -46,6 +46,11 @@ public record Machine(
         return new Machine(name, part, kind, newCount, accessories, intakeK);
     }
 
+    /** The same machines behind other filters and silencers. */
+    public Machine fitted(Accessories others) {
+        return new Machine(name, part, kind, count, others, intakeK);
+    }
+
     /** The same machines as another class. */
     public Machine as(BlowerClass other) {
         return new Machine(other.name(), part, other, count, accessories, intakeK);

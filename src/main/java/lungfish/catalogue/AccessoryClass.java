@@ -20,4 +20,9 @@ public record AccessoryClass(
         INLET_SILENCER,
         OUTLET_SILENCER
     }
+
+    /** The same, taking so many times the pressure. */
+    public AccessoryClass losing(double times) {
+        return new AccessoryClass(id, name, kind, times * lossFactorPaS2PerM6, insertionLossDb, price, source);
+    }
 }

@@ -90,13 +90,25 @@ public record BlowerClass(
         List<CurvePoint> given = points.stream()
                 .map(point -> new CurvePoint(point.gaugePa(), share * point.freeM3PerS(), point.watts()))
                 .toList();
+        return with(given, share * ratedM3PerS, ratedPa, tired);
+    }
+
+    /** The same class, making another share of its pressure at each flow; what it bears stays. */
+    public BlowerClass pressing(double share) {
+        List<CurvePoint> pressed = points.stream()
+                .map(point -> new CurvePoint(share * point.gaugePa(), point.freeM3PerS(), point.watts()))
+                .toList();
+        return with(pressed, ratedM3PerS, share * ratedPa, tiredShare);
+    }
+
+    private BlowerClass with(List<CurvePoint> curve, double newRatedM3PerS, double newRatedPa, double tired) {
         return new BlowerClass(
                 id,
                 name,
                 kind,
-                share * ratedM3PerS,
-                ratedPa,
-                given,
+                newRatedM3PerS,
+                newRatedPa,
+                curve,
                 continuousPa,
                 level,
                 portM,

@@ -3,7 +3,7 @@ package lungfish.desktop;
 import java.awt.event.KeyEvent;
 import java.util.Set;
 import java.util.stream.Collectors;
-import lungfish.closing.Named;
+import lungfish.everyday.Named;
 import lungfish.room.OutletId;
 
 /** Asks what the others do when the outlets of what is chosen are shut; with nothing chosen, those that run only sometimes. */
@@ -19,7 +19,7 @@ final class ShutChosen extends Act {
     void act() {
         View view = window.view();
         Side side = window.side();
-        side.open(new ClosingSheet(view, side, meant(view), window.center()::leadTo));
+        side.open(new EverydaySheet(view, side, meant(view), window.center()::leadTo));
     }
 
     private static Set<OutletId> meant(View view) {

@@ -52,11 +52,20 @@ public record PipedRoom(
     private List<Drop> drops(Upkeep upkeep) {
         List<Drop> drops = new ArrayList<>();
         for (int i = 0; i < needs.size(); i++) {
-            drops.add(network.drops()
-                    .get(i)
-                    .withDevice(DropMaker.device(needs.get(i).resistance(upkeep))));
+            drops.add(inState(network.drops().get(i), needs.get(i), upkeep));
         }
         return drops;
+    }
+
+    /** A drop of a need with its device in a state. */
+    public Drop inState(Drop drop, Need need, Upkeep upkeep) {
+        return drop.withDevice(DropMaker.device(need.resistance(upkeep)));
+    }
+
+    /** A drop of a need at another depth below the water line of the need's tank. */
+    public Drop atDepth(Drop drop, Need need, double depthM) {
+        return drop.withDepth(
+                depthM * need.waterDensityKgPerM3() / network.conditions().waterDensityKgPerM3());
     }
 
     /**
@@ -66,9 +75,7 @@ public record PipedRoom(
      * @param depthM below the water line of the need's tank
      */
     public Drop otherwise(Drop drop, Need need, DeviceClass device, double depthM) {
-        double networkM =
-                depthM * need.waterDensityKgPerM3() / network.conditions().waterDensityKgPerM3();
-        return drop.withDevice(DropMaker.device(device.due())).withDepth(networkM);
+        return atDepth(drop.withDevice(DropMaker.device(device.due())), need, depthM);
     }
 
     /** These drops, in the order of the needs, with some of them hung at one node. */

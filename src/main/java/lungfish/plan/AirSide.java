@@ -67,10 +67,7 @@ record AirSide(
 
     private static List<Valve> valves(Setup setup, PipedRoom piped) {
         return piped.needs().stream()
-                .map(need -> need.seat().outlet().valve())
-                .map(valve -> valve.flatMap(each -> setup.catalogue().valve(each.kind()))
-                        .orElseGet(() -> setup.catalogue().valves().get(0)))
-                .map(ValveMaker::of)
+                .map(need -> ValveMaker.of(need.seat().outlet(), setup.catalogue()))
                 .toList();
     }
 

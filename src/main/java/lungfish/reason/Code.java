@@ -65,6 +65,10 @@ public enum Code {
             WARNING,
             "As set, {where} gets {found}; fry, eggs or media there take at most {allowed}.",
             "Close its valve before the fry are in."),
+    ABOVE_MOST_MEANWHILE(
+            WARNING,
+            "Meanwhile {where} gets {found}; fry, eggs or media there take at most {allowed}.",
+            "Turn its valve down first, and back once it is over."),
     CLOSED_DROP(
             WARNING,
             "As set, {where} gets no air: its tap has {found} and it opens at {allowed}. A device without air can siphon or"

@@ -10,6 +10,7 @@ import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import lungfish.air.FreeAir;
+import lungfish.blower.Accessories;
 import lungfish.blower.Discharge;
 import lungfish.blower.Machine;
 import lungfish.blower.Wear;
@@ -110,10 +111,18 @@ public final class Fleet {
 
     /** The same machines, each of a class that differs somewhat. */
     public Fleet with(UnaryOperator<BlowerClass> change) {
+        return each(machine -> machine.as(change.apply(machine.kind())));
+    }
+
+    /** The same machines, each behind filters and silencers that differ somewhat. */
+    public Fleet fitted(UnaryOperator<Accessories> change) {
+        return each(machine -> machine.fitted(change.apply(machine.accessories())));
+    }
+
+    private Fleet each(UnaryOperator<Machine> change) {
         return new Fleet(
                 placed.stream()
-                        .map(each -> each.with(
-                                each.machine().as(change.apply(each.machine().kind()))))
+                        .map(place -> place.with(change.apply(place.machine())))
                         .toList(),
                 bleed,
                 room);

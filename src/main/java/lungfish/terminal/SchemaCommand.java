@@ -13,7 +13,7 @@ final class SchemaCommand extends Command {
         PLAN("plan.schema.json"),
         STAGES("stages.schema.json"),
         BLOWERS("blowers.schema.json"),
-        CLOSING("closing.schema.json"),
+        EVERYDAY("everyday.schema.json"),
         SURE("sure.schema.json"),
         PIPES("pipes.schema.json"),
         OUTAGE("outage.schema.json");
@@ -25,7 +25,7 @@ final class SchemaCommand extends Command {
         }
     }
 
-    @Parameters(paramLabel = "room|network|plan|stages|blowers|closing|sure|pipes|outage", description = "Which one.")
+    @Parameters(paramLabel = "room|network|plan|stages|blowers|everyday|sure|pipes|outage", description = "Which one.")
     private Kind kind = Kind.ROOM;
 
     @Override

@@ -45,6 +45,7 @@ public final class Terminal {
                 new BlowersCommand(),
                 new PipesCommand(),
                 new StagesCommand(),
+                new EverydayCommand(),
                 new SureCommand(),
                 new OutageCommand(),
                 new NetworkCommand(),

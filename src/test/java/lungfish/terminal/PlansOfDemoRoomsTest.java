@@ -82,11 +82,13 @@ final class PlansOfDemoRoomsTest {
 
     @ParameterizedTest
     @MethodSource("demoRooms")
-    void whatClosingDoesFitsItsSchemaAndFillsItsSentences(String room) throws IOException {
+    void everydayDisturbancesFitTheirSchemaAndFillTheirSentences(String room) throws IOException {
+        assertFits("everyday.schema.json", Said.by("everyday", room, "--json").out());
         assertFits(
-                "closing.schema.json",
-                Said.by("plan", room, "--shut", "A-1-1-a", "--json").out());
-        Said said = Said.by("plan", room, "--shut", "A", "--tuned-first");
+                "everyday.schema.json",
+                Said.by("everyday", room, "--do", "shut=A-1-1-a", "--do", "half-drain=A", "--json")
+                        .out());
+        Said said = Said.by("everyday", room, "--do", "half-drain=A", "--tuned-first");
         assertThat(said.exit()).isEqualTo(Exit.FINE);
         assertThat(said.out()).doesNotContainPattern(UNFILLED).doesNotContain("NaN");
     }
@@ -100,7 +102,7 @@ final class PlansOfDemoRoomsTest {
 
     @Test
     void whoNamesNoOutletIsToldWhatMayBeNamed() throws IOException {
-        Said said = Said.by("plan", "starting-out", "--shut", "A-1,nobody", "--json");
+        Said said = Said.by("everyday", "starting-out", "--do", "shut=A-1,nobody", "--do", "half-drain=A", "--json");
 
         assertThat(said.exit()).isEqualTo(Exit.WRONG_INPUT);
         assertThat(JSON.readTree(said.out()).at("/problems/0/found").asText()).contains("'nobody'");

@@ -1,8 +1,7 @@
-package lungfish.closing;
+package lungfish.everyday;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.IntStream;
 import lungfish.network.Answer;
 import lungfish.network.AsSet;
@@ -11,26 +10,11 @@ import lungfish.network.Network;
 import lungfish.network.Solver;
 import lungfish.network.Source;
 
-/**
- * A network as it was set, and with some drops shut: every other valve, the bleeds among them, stays as it is.
- *
- * @param shut ids of the drops that are shut
- */
-record Shutting(AsSet before, AsSet after, Set<String> shut) {
-    Shutting {
-        shut = Set.copyOf(shut);
-    }
-
-    /** Shuts them; empty where the network cannot be solved then, which one that was solved open rules out. */
-    static Optional<Shutting> of(AsSet before, Set<String> shut) {
-        return solved(before.network().withDrops(shut(before.network(), shut)))
-                .map(after -> new Shutting(before, after, shut));
-    }
-
-    private static List<Drop> shut(Network network, Set<String> shut) {
-        return network.drops().stream()
-                .map(drop -> shut.contains(drop.id()) ? drop.withValveK(Drop.SHUT_K) : drop)
-                .toList();
+/** A network as it was set, and with some of its drops or machines changed; every valve and every bleed stands as it stood. */
+record Altered(AsSet before, AsSet after) {
+    /** Changes them; empty where the network cannot be solved then. */
+    static Optional<Altered> of(AsSet before, List<Drop> drops, List<Source> sources) {
+        return solved(before.network().withDrops(drops).withSources(sources)).map(after -> new Altered(before, after));
     }
 
     static Optional<AsSet> solved(Network network) {
@@ -39,7 +23,7 @@ record Shutting(AsSet before, AsSet after, Set<String> shut) {
     }
 
     /**
-     * The same drops shut, the bleeds turned so that every source stands at the pressure where it stood before.
+     * The changed network, the bleeds turned so that every source stands at the pressure where it stood before.
      *
      * @param outlets how many drops, the first, are outlets; the rest are bleeds
      */
@@ -51,7 +35,17 @@ record Shutting(AsSet before, AsSet after, Set<String> shut) {
                         network.sources().get(i).node(),
                         before.source(i).gaugePa()))
                 .toList();
-        return solved(network.withDrops(network.drops().subList(0, outlets)).withSources(fixed));
+        return solved(unbled(network, outlets).withSources(fixed));
+    }
+
+    /** The changed network with its bleeds shut. */
+    Optional<AsSet> unbled(int outlets) {
+        return solved(unbled(after.network(), outlets));
+    }
+
+    /** Without the drops behind those of the outlets. */
+    static Network unbled(Network network, int outlets) {
+        return network.withDrops(network.drops().subList(0, outlets));
     }
 
     /** The highest pressure at any source. */

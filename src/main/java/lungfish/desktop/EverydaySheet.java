@@ -11,25 +11,28 @@ import java.util.function.Function;
 import javax.swing.DefaultListModel;
 import javax.swing.JList;
 import javax.swing.ListSelectionModel;
-import lungfish.closing.Closing;
-import lungfish.closing.Moved;
 import lungfish.desk.Later;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Shown;
 import lungfish.drawing.Type;
+import lungfish.everyday.Disturbance.Kind;
+import lungfish.everyday.Disturbed;
+import lungfish.everyday.Everyday;
+import lungfish.everyday.Moved;
 import lungfish.plan.Plan;
 import lungfish.reason.PartId;
-import lungfish.report.ClosingWords;
+import lungfish.report.EverydayAdvice;
+import lungfish.report.EverydayWords;
 import lungfish.room.OutletId;
 
 /**
  * What the others do when some outlets are shut and no other valve is touched: retune or not, and what the bleed could do
  * instead. It follows the room, and the trial that is shown.
  */
-final class ClosingSheet extends SideSheet {
+final class EverydaySheet extends SideSheet {
     private final transient Set<OutletId> shut;
     private final transient Consumer<PartId> leads;
-    private final transient Later<Asked, Optional<Closing>> later;
+    private final transient Later<Asked, Optional<Disturbed>> later;
     private final Stack stack = new Stack();
     private final Paragraph verdict;
     private final Paragraph because;
@@ -38,7 +41,7 @@ final class ClosingSheet extends SideSheet {
     private final Paragraph trial;
     private final DefaultListModel<Moved> others = new DefaultListModel<>();
     private final JList<Moved> list = new JList<>(others);
-    private final ClosingCell cell;
+    private final MovedCell cell;
     private boolean isAwaited;
 
     /** All that the answer depends on. */
@@ -50,7 +53,7 @@ final class ClosingSheet extends SideSheet {
      * @param shut the outlets that are shut
      * @param leads leads to one of the others
      */
-    ClosingSheet(View view, Side side, Set<OutletId> shut, Consumer<PartId> leads) {
+    EverydaySheet(View view, Side side, Set<OutletId> shut, Consumer<PartId> leads) {
         super(view, side, "What if these are shut?");
         this.shut = Set.copyOf(shut);
         this.leads = leads;
@@ -60,7 +63,7 @@ final class ClosingSheet extends SideSheet {
         instead = paragraph(Type::body, "closing-instead");
         trial = new Paragraph(view, Type::label, Palette::softInk, this::contentPx);
         stack.add(trial, "growx");
-        cell = new ClosingCell(view, this::contentPx, this::isCurrent);
+        cell = new MovedCell(view, this::contentPx, this::isCurrent);
         otherList();
         stack.add(list, "growx, wmin 0");
         add(Side.scrolling(stack), "grow, push, hmin 0");
@@ -102,10 +105,15 @@ final class ClosingSheet extends SideSheet {
         }
     }
 
-    private static Optional<Closing> answer(Asked asked) {
+    private Optional<Disturbed> answer(Asked asked) {
         return asked.plan()
                 .trials()
-                .flatMap(trials -> Closing.of(asked.plan(), asked.shown().of(trials), asked.shut()));
+                .flatMap(trials -> Everyday.of(
+                        asked.plan(),
+                        asked.shown().of(trials),
+                        Kind.SHUT,
+                        asked.shut(),
+                        view().desk().shared().catalogue()));
     }
 
     /** The question holds a plan, which may itself be that of an older room. */
@@ -120,7 +128,7 @@ final class ClosingSheet extends SideSheet {
 
     /** Says the newest answer; while it is not that of the room as it is now, softly. */
     private void said() {
-        Optional<Closing> answer = later.answer().flatMap(found -> found);
+        Optional<Disturbed> answer = later.answer().flatMap(found -> found);
         list.setBackground(view().look().palette().sheet());
         trial.setText(view().shown().words() + "; the most changed first");
         answer.ifPresentOrElse(this::say, this::sayNothing);
@@ -132,13 +140,12 @@ final class ClosingSheet extends SideSheet {
         repaint();
     }
 
-    private void say(Closing closing) {
-        ClosingWords words = new ClosingWords(closing, view().quantities(), view().names());
+    private void say(Disturbed closing) {
+        EverydayWords words = new EverydayWords(closing, view().quantities(), view().names());
         verdict.setText(words.headline());
         because.setText(words.because());
         blower.setText(words.pressure());
-        instead.setText(words.instead().orElse(""));
-        instead.setVisible(words.instead().isPresent());
+        instead.setText(String.join("\n", new EverydayAdvice(closing, view().quantities(), view().names()).says()));
         cell.says(words);
         if (!List.of(others.toArray()).equals(closing.others())) {
             others.clear();

@@ -1,4 +1,4 @@
-package lungfish.closing;
+package lungfish.everyday;
 
 import java.util.Optional;
 import java.util.Set;

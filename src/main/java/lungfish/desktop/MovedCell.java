@@ -9,25 +9,25 @@ import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.ListCellRenderer;
 import javax.swing.SwingConstants;
-import lungfish.closing.Moved;
 import lungfish.drawing.OutletState;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
+import lungfish.everyday.Moved;
 import lungfish.network.DropFlow;
 import lungfish.quantity.Dimension;
-import lungfish.report.ClosingWords;
+import lungfish.report.EverydayWords;
 import net.miginfocom.swing.MigLayout;
 import org.jspecify.annotations.Nullable;
 
-/** One of the outlets that stay open: how it stands once the others are shut, by shape and word, and what it gets before and after. */
-final class ClosingCell extends JPanel implements ListCellRenderer<Moved> {
+/** An outlet in a disturbance: how it stands once it has happened, by shape and word, and what it gets before and after. */
+final class MovedCell extends JPanel implements ListCellRenderer<Moved> {
     private final transient View view;
     private final transient IntSupplier widthPx;
     private final JLabel name = new JLabel();
     private final JLabel change = new JLabel("", SwingConstants.TRAILING);
     private final JLabel flows = new JLabel();
     private final transient BooleanSupplier isCurrent;
-    private transient @Nullable ClosingWords words;
+    private transient @Nullable EverydayWords words;
 
     /**
      * For a list.
@@ -35,13 +35,13 @@ final class ClosingCell extends JPanel implements ListCellRenderer<Moved> {
      * @param widthPx of its cells
      * @param isCurrent whether what is shown is of the room as it is now
      */
-    ClosingCell(View view, IntSupplier widthPx, BooleanSupplier isCurrent) {
+    MovedCell(View view, IntSupplier widthPx, BooleanSupplier isCurrent) {
         this.view = view;
         this.isCurrent = isCurrent;
         this.widthPx = widthPx;
     }
 
-    void says(ClosingWords those) {
+    void says(EverydayWords those) {
         words = those;
     }
 

@@ -8,16 +8,16 @@ import javax.swing.JList;
 import javax.swing.JMenuItem;
 import javax.swing.JPopupMenu;
 import javax.swing.JTextArea;
-import lungfish.closing.Moved;
 import lungfish.drawing.Shown;
 import lungfish.edit.Part;
 import lungfish.edit.Selection;
+import lungfish.everyday.Moved;
 import lungfish.room.RackId;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Facts about the sheet that says what the others do when some outlets are shut. */
-final class ClosingSheetTest {
+final class EverydaySheetTest {
     @TempDir
     private Path folder;
 

@@ -1,4 +1,4 @@
-package lungfish.closing;
+package lungfish.everyday;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import lungfish.network.AsSet;
 import lungfish.network.Conditions;
 import lungfish.network.Curve;
@@ -24,7 +23,7 @@ import org.junit.jupiter.api.Test;
  * 41 051.19 Pa at 8 kPa. The straight curve {@code Q₀ (1 − x/P₀)} that gives two drops at 4 kPa and one at 8 kPa follows from
  * both: 2 · 28 750.65 / 41 051.19 = 1.400722 = (1 − 4000/P₀)/(1 − 8000/P₀), so P₀ = 17 982.0 Pa and Q₀ = 73 951.4 Pa · c.
  */
-final class ShuttingTest {
+final class AlteredTest {
     private static final double K = 1e11;
     private static final Conditions USUAL = Conditions.usual();
     private static final double C = 1 / Math.sqrt(2 * K * USUAL.ambientPa() * USUAL.airDensityKgPerM3());
@@ -42,7 +41,13 @@ final class ShuttingTest {
     private static AsSet solved(Source source) {
         Network network = new Network(
                 USUAL, List.of("n"), List.of(), List.of(drop("a"), drop("b")), List.of(source), Optional.empty());
-        return Shutting.solved(network).orElseThrow();
+        return Altered.solved(network).orElseThrow();
+    }
+
+    /** With the first of the two drops shut. */
+    private static Altered oneShut(AsSet before) {
+        List<Drop> drops = List.of(drop("a").withValveK(Drop.SHUT_K), drop("b"));
+        return Altered.of(before, drops, before.network().sources()).orElseThrow();
     }
 
     private static Source straight() {
@@ -52,34 +57,33 @@ final class ShuttingTest {
 
     @Test
     void onAHeldPressureNobodyNoticesThatAnotherIsShut() {
-        Shutting shutting = Shutting.of(solved(new Source.FixedPressure("held", "n", 4000)), Set.of("a"))
-                .orElseThrow();
+        Altered altered = oneShut(solved(new Source.FixedPressure("held", "n", 4000)));
 
-        assertThat(shutting.after().drop(0).freeM3PerS()).isCloseTo(0, within(1e-12));
-        assertThat(shutting.after().drop(1).freeM3PerS())
-                .isCloseTo(shutting.before().drop(1).freeM3PerS(), withinPercentage(ROUNDING_PERCENT));
+        assertThat(altered.after().drop(0).freeM3PerS()).isCloseTo(0, within(1e-12));
+        assertThat(altered.after().drop(1).freeM3PerS())
+                .isCloseTo(altered.before().drop(1).freeM3PerS(), withinPercentage(ROUNDING_PERCENT));
     }
 
     @Test
-    void onAStraightCurveShuttingOneOfTwoRaisesThePressureByFourKilopascals() {
-        Shutting shutting = Shutting.of(solved(straight()), Set.of("a")).orElseThrow();
+    void onAStraightCurveAlteredOneOfTwoRaisesThePressureByFourKilopascals() {
+        Altered altered = oneShut(solved(straight()));
 
-        assertThat(Shutting.highestPa(shutting.before())).isCloseTo(4000, withinPercentage(BY_HAND_PERCENT));
-        assertThat(Shutting.highestPa(shutting.after())).isCloseTo(8000, withinPercentage(BY_HAND_PERCENT));
+        assertThat(Altered.highestPa(altered.before())).isCloseTo(4000, withinPercentage(BY_HAND_PERCENT));
+        assertThat(Altered.highestPa(altered.after())).isCloseTo(8000, withinPercentage(BY_HAND_PERCENT));
         // 41 051.19 / 28 750.65
-        assertThat(shutting.after().drop(1).freeM3PerS()
-                        / shutting.before().drop(1).freeM3PerS())
+        assertThat(altered.after().drop(1).freeM3PerS()
+                        / altered.before().drop(1).freeM3PerS())
                 .isCloseTo(1.427835, withinPercentage(BY_HAND_PERCENT));
     }
 
     /** At 4 kPa the one that stays takes what it took; what the other took is left over. */
     @Test
     void theBleedThatHoldsThePressureLetsOutWhatTheShutOneTook() {
-        Shutting shutting = Shutting.of(solved(straight()), Set.of("a")).orElseThrow();
-        AsSet held = shutting.held(2).orElseThrow();
+        Altered altered = oneShut(solved(straight()));
+        AsSet held = altered.held(2).orElseThrow();
 
         assertThat(held.source(0).freeM3PerS()).isCloseTo(28_750.65 * C, withinPercentage(BY_HAND_PERCENT));
-        assertThat(shutting.before().source(0).freeM3PerS() - held.source(0).freeM3PerS())
+        assertThat(altered.before().source(0).freeM3PerS() - held.source(0).freeM3PerS())
                 .isCloseTo(28_750.65 * C, withinPercentage(BY_HAND_PERCENT));
     }
 
@@ -87,7 +91,7 @@ final class ShuttingTest {
     void whatIsBledIsWhatStandsBehindTheOutlets() {
         AsSet set = solved(straight());
 
-        assertThat(Shutting.bledM3PerS(set, 1)).isEqualTo(set.drop(1).freeM3PerS());
-        assertThat(Shutting.bledM3PerS(set, 2)).isZero();
+        assertThat(Altered.bledM3PerS(set, 1)).isEqualTo(set.drop(1).freeM3PerS());
+        assertThat(Altered.bledM3PerS(set, 2)).isZero();
     }
 }
