@@ -54,6 +54,7 @@ final class HouseTest {
         house.put("growth", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("sure", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("outage", everythingBefore(house, "json", "roomfile", "networkfile"));
+        house.put("rescue", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("drawing", everythingBefore(house, "json", "roomfile", "networkfile", "edit"));
         house.put("report", everythingBefore(house, "roomfile", "networkfile"));
         house.put("print", everythingBefore(house, "json", "roomfile", "networkfile", "edit"));
@@ -162,7 +163,8 @@ final class HouseTest {
                     "lungfish.growth..",
                     "lungfish.sure..",
                     "lungfish.oxygen..",
-                    "lungfish.outage..")
+                    "lungfish.outage..",
+                    "lungfish.rescue..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("com.fasterxml..", "java.nio.file..", "java.util.logging..", "java.time..");

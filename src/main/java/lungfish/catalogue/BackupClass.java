@@ -32,6 +32,8 @@ public record BackupClass(
         GENERATOR,
         /** Starts a standby by itself. */
         CHANGEOVER,
+        /** Rings when the pressure in the main falls, on a battery of its own. */
+        ALARM,
         /** A ball valve with its tap, by which the room is cut down to its essential outlets. */
         SHED_VALVE
     }

@@ -2,7 +2,9 @@ package lungfish.outage;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -21,6 +23,7 @@ import lungfish.piping.PipedRoom;
 import lungfish.plan.Plan;
 import lungfish.room.Blower;
 import lungfish.room.BlowerId;
+import lungfish.room.Room;
 import lungfish.sizing.Fleet;
 
 /**
@@ -33,34 +36,55 @@ final class Central implements Plant {
     private final Fleet fleet;
     private final AsSet well;
     private final List<Source> standby;
+    private final Catalogue catalogue;
+    private final Map<State, List<Double>> known = new HashMap<>();
 
-    private Central(Plan plan, PipedRoom piped, Fleet fleet, AsSet well, List<Source> standby) {
+    private Central(Plan plan, PipedRoom piped, Fleet fleet, AsSet well, List<Source> standby, Catalogue catalogue) {
         this.plan = plan;
         this.piped = piped;
         this.fleet = fleet;
         this.well = well;
         this.standby = standby;
+        this.catalogue = catalogue;
     }
 
     /** The blowers of a plan; empty where nothing could be solved. */
     static Optional<Plant> of(Plan plan, AsSet trial, Catalogue catalogue) {
         return plan.piped().flatMap(piped -> plan.duty().map(duty -> {
             Fleet fleet = duty.candidate().fleet();
-            return new Central(plan, piped, fleet, trial, standby(plan, fleet, catalogue));
+            return new Central(plan, piped, fleet, trial, standby(plan.room(), piped, fleet, catalogue), catalogue);
         }));
     }
 
-    /** A standby stands beside the first blower and joins the pipe where that does; where it names no class, it is of the same. */
-    private static List<Source> standby(Plan plan, Fleet fleet, Catalogue catalogue) {
-        String node = fleet.placed().get(0).node();
+    /**
+     * A standby joins the pipe where a planned blower does that feeds the same place, else where the first does; where it names
+     * no class, it is of the same.
+     */
+    private static List<Source> standby(Room room, PipedRoom piped, Fleet fleet, Catalogue catalogue) {
         List<Source> sources = new ArrayList<>();
-        for (Blower blower : plan.room().blowers(Blower.Role.STANDBY)) {
-            Machine machine = Machines.chosen(blower, plan.room(), catalogue)
+        for (Blower blower : room.blowers(Blower.Role.STANDBY)) {
+            Machine machine = Machines.chosen(blower, room, catalogue)
                     .orElseGet(() -> Machines.as(fleet.kind(), blower, catalogue));
             sources.add(new Source.Blower(
-                    blower.id().text(), node, machine.curve(Wear.TIRED, fleet.room()), machine.count()));
+                    blower.id().text(),
+                    node(blower, room, piped, fleet),
+                    machine.curve(Wear.TIRED, fleet.room()),
+                    machine.count()));
         }
         return sources;
+    }
+
+    private static String node(Blower standby, Room room, PipedRoom piped, Fleet fleet) {
+        return room.blowers(Blower.Role.PLANNED).stream()
+                .filter(planned -> planned.feeds().equals(standby.feeds()))
+                .flatMap(planned -> Optional.ofNullable(piped.blowerNodes().get(planned.id())).stream())
+                .findFirst()
+                .orElse(fleet.placed().get(0).node());
+    }
+
+    @Override
+    public Plant standingBy(Room room) {
+        return new Central(plan, piped, fleet, well, standby(room, piped, fleet, catalogue), catalogue);
     }
 
     @Override
@@ -70,6 +94,10 @@ final class Central implements Plant {
 
     @Override
     public List<Double> airM3PerS(State state) {
+        return known.computeIfAbsent(state.withoutBatteryPumps(), this::gives);
+    }
+
+    private List<Double> gives(State state) {
         List<Source> running = running(state);
         if (!state.powered() || running.isEmpty()) {
             return none();

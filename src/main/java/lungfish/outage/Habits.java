@@ -31,12 +31,12 @@ public final class Habits {
     }
 
     /** When a hand is there that switches something on or puts a hose back, s after the failure. */
-    double handS() {
+    public double handS() {
         return noticeS() + given(OptionalDouble.empty(), Assumable.READY);
     }
 
     /** When a standby that is started by hand gives air, s after the failure. */
-    double standbyByHandS() {
+    public double standbyByHandS() {
         return noticeS() + given(standbyReadyS(), Assumable.READY);
     }
 
@@ -50,12 +50,12 @@ public final class Habits {
     }
 
     /** When a generator carries the room, s after the failure. */
-    double generatorS() {
+    public double generatorS() {
         return noticeS() + given(generator().readyS(), Assumable.READY);
     }
 
     /** How long its fuel lasts, s. */
-    double fuelS() {
+    public double fuelS() {
         return given(generator().fuelS(), Assumable.GENERATOR_FUEL);
     }
 
@@ -64,7 +64,7 @@ public final class Habits {
     }
 
     /** When a failed machine is replaced, s after the failure. */
-    double replacedS() {
+    public double replacedS() {
         return noticeS() + given(backup.mendS(), Assumable.MEND);
     }
 

@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import lungfish.demand.Need;
 import lungfish.room.BlowerId;
+import lungfish.room.Room;
 
 /** What gives the air of a room: the central blower as planned, or the small pumps of today. */
 interface Plant {
@@ -22,6 +23,9 @@ interface Plant {
 
     /** The most that it draws for a moment when it starts, W. */
     double startingWatts();
+
+    /** The same with the standbys of another version of its room. */
+    Plant standingBy(Room room);
 
     /** Its blowers. */
     Set<BlowerId> blowers();

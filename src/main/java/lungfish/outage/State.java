@@ -27,4 +27,9 @@ public record State(
     public State {
         stopped = Set.copyOf(stopped);
     }
+
+    /** The same without the pumps that have batteries of their own. */
+    State withoutBatteryPumps() {
+        return batteryPumps ? new State(powered, essentialsOnly, stopped, standby, false, broken) : this;
+    }
 }

@@ -29,67 +29,125 @@ import lungfish.room.TankId;
 final class Tanks {
     private static final double SERVED_BAND = Conditions.usual().servedBand();
 
-    private final Room room;
     private final Plant plant;
     private final Stirring stirring;
     private final Levels levels;
     private final Balances balances;
     private final List<Double> well;
     private final Set<StirrerId> allStirring;
-    private final Map<TankId, List<Integer>> outlets = new HashMap<>();
+    private final List<Place> places = new ArrayList<>();
+
+    /** A tank, the outlets in it, and what is known of it by the cautious figure. */
+    private record Place(Vessel vessel, List<Integer> outlets, Optional<Standing> cautious) {
+        Tank tank() {
+            return vessel.tank();
+        }
+    }
+
+    /** A tank as it stands with its air on. */
+    private record Standing(Balance balance, Breath usual) {
+        /** Taken before the meal: with it, it would tell of tanks that live today that they cannot. */
+        double startGPerM3() {
+            return balance.atRest().steadyGPerM3(usual);
+        }
+
+        /** Whether it keeps above a level for ever, breathing so: it goes towards the steady level, and never past it. */
+        boolean staysAbove(double gPerM3, Phase phase) {
+            return (phase.fed() ? balance : balance.atRest()).steadyGPerM3(phase.breath()) > gPerM3;
+        }
+    }
 
     Tanks(Room room, Catalogue catalogue, Plant plant, Stirring stirring, Levels levels) {
-        this.room = room;
         this.plant = plant;
         this.stirring = stirring;
         this.levels = levels;
         this.balances = new Balances(room, catalogue);
         this.well = plant.airM3PerS(State.WELL);
         this.allStirring = stirring.running(false, Optional.empty());
+        Map<TankId, List<Integer>> outlets = new HashMap<>();
         for (int i = 0; i < plant.needs().size(); i++) {
             TankId tank = plant.needs().get(i).seat().tank().id();
             outlets.computeIfAbsent(tank, each -> new ArrayList<>()).add(i);
         }
-    }
-
-    List<TankDrill> through(List<Stretch> stretches) {
-        List<TankDrill> drills = new ArrayList<>();
         for (Rack rack : room.racks()) {
             if (!rack.isPlanned()) {
                 rack.shelves().forEach(shelf -> shelf.tanks()
-                        .forEach(tank -> drills.add(drill(rack, shelf, tank, stretches))));
+                        .forEach(tank ->
+                                places.add(place(rack, shelf, tank, outlets.getOrDefault(tank.id(), List.of())))));
             }
         }
-        return drills;
     }
 
-    private TankDrill drill(Rack rack, Shelf shelf, Tank tank, List<Stretch> stretches) {
-        List<Integer> own = outlets.getOrDefault(tank.id(), List.of());
-        Optional<TankDrill.Courses> courses = course(tank, own, stretches, Case.LIKELY)
-                .flatMap(likely -> course(tank, own, stretches, Case.CAUTIOUS)
-                        .map(cautious -> new TankDrill.Courses(likely, cautious)));
+    private Place place(Rack rack, Shelf shelf, Tank tank, List<Integer> own) {
+        Optional<Standing> cautious = standing(tank, own, Case.CAUTIOUS);
         boolean essential = own.stream().anyMatch(i -> plant.needs().get(i).essential());
-        return new TankDrill(rack, shelf, tank, essential, levels, courses, typed(tank, own, stretches));
+        boolean judged = cautious.isPresent() || tank.survivalS().isPresent();
+        OptionalDouble start =
+                cautious.stream().mapToDouble(Standing::startGPerM3).findFirst();
+        return new Place(new Vessel(rack, shelf, tank, essential, judged, start), own, cautious);
     }
 
-    private Optional<Course> course(Tank tank, List<Integer> own, List<Stretch> stretches, Case how) {
-        return balances.of(tank, how).map(balance -> course(tank, own, stretches, how, balance));
+    private Optional<Standing> standing(Tank tank, List<Integer> own, Case how) {
+        return balances.of(tank, how).map(balance -> new Standing(balance, breath(tank, own, well, allStirring, how)));
     }
 
-    /**
-     * The outage begins where the tank stands with its air on: never at saturation. The meal counts while the tank has less than
-     * that: taken before as well, it would tell of tanks that live today that they cannot.
-     */
-    private Course course(Tank tank, List<Integer> own, List<Stretch> stretches, Case how, Balance balance) {
-        Breath usual = breath(tank, own, well, allStirring, how);
-        double start = balance.atRest().steadyGPerM3(usual);
+    List<Vessel> vessels() {
+        return places.stream().map(Place::vessel).toList();
+    }
+
+    List<TankDrill> through(List<Stretch> stretches) {
+        return places.stream().map(place -> drill(place, stretches)).toList();
+    }
+
+    private TankDrill drill(Place place, List<Stretch> stretches) {
+        Vessel vessel = place.vessel();
+        Optional<TankDrill.Courses> courses = place.cautious()
+                .flatMap(cautious -> standing(place.tank(), place.outlets(), Case.LIKELY)
+                        .map(likely -> new TankDrill.Courses(
+                                course(place, stretches, Case.LIKELY, likely),
+                                course(place, stretches, Case.CAUTIOUS, cautious))));
+        OptionalDouble typed = typed(place.tank(), place.outlets(), stretches);
+        return new TankDrill(vessel.rack(), vessel.shelf(), vessel.tank(), vessel.essential(), levels, courses, typed);
+    }
+
+    /** When a tank is in danger, by the cautious figure; followed only where it does not stay above all the time. */
+    OptionalDouble dangerS(int vessel, List<Stretch> stretches) {
+        Place place = places.get(vessel);
+        if (place.tank().survivalS().isPresent()) {
+            return typed(place.tank(), place.outlets(), stretches);
+        }
+        return place.cautious()
+                .map(standing -> dangerS(place, stretches, standing))
+                .orElse(OptionalDouble.empty());
+    }
+
+    private OptionalDouble dangerS(Place place, List<Stretch> stretches, Standing standing) {
+        double dangerGPerM3 = levels.dangerGPerM3();
+        boolean staysAbove = standing.startGPerM3() > dangerGPerM3
+                && phases(place, stretches, Case.CAUTIOUS, standing).stream()
+                        .allMatch(phase -> standing.staysAbove(dangerGPerM3, phase));
+        return staysAbove
+                ? OptionalDouble.empty()
+                : course(place, stretches, Case.CAUTIOUS, standing).downToS(dangerGPerM3);
+    }
+
+    /** The outage begins where the tank stands with its air on: never at saturation. */
+    private Course course(Place place, List<Stretch> stretches, Case how, Standing standing) {
+        return Courses.of(
+                standing.balance(),
+                standing.startGPerM3(),
+                phases(place, stretches, how, standing),
+                stretches.get(stretches.size() - 1).toS());
+    }
+
+    /** The meal counts while the tank breathes less than usual. */
+    private List<Phase> phases(Place place, List<Stretch> stretches, Case how, Standing standing) {
         List<Phase> phases = new ArrayList<>();
         for (Stretch stretch : stretches) {
-            Breath breath = breath(tank, own, stretch.airM3PerS(), stretch.stirring(), how);
-            phases.add(new Phase(stretch.fromS(), breath, isLess(breath, usual)));
+            Breath breath = breath(place.tank(), place.outlets(), stretch.airM3PerS(), stretch.stirring(), how);
+            phases.add(new Phase(stretch.fromS(), breath, isLess(breath, standing.usual())));
         }
-        return Courses.of(
-                balance, start, phases, stretches.get(stretches.size() - 1).toS());
+        return phases;
     }
 
     /** Whether a tank breathes less than usual, by more than the band in which an outlet counts as served. */
@@ -124,5 +182,11 @@ final class Tanks {
             }
         }
         return OptionalDouble.empty();
+    }
+
+    /** Whether any of its outlets gets any air. */
+    boolean breathes(int vessel, Stretch stretch) {
+        return places.get(vessel).outlets().stream()
+                .anyMatch(i -> stretch.airM3PerS().get(i) > 0);
     }
 }
