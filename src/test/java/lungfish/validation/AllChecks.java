@@ -9,6 +9,7 @@ import lungfish.catalogue.CatalogueChecks;
 import lungfish.network.FanChecks;
 import lungfish.network.NetworkChecks;
 import lungfish.noise.SoundChecks;
+import lungfish.oxygen.TankOxygenChecks;
 import lungfish.standing.AvailabilityChecks;
 
 /** Every group, in the order of docs/validation.md. A new engine adds one line. */
@@ -30,6 +31,7 @@ final class AllChecks {
                 UpliftChecks.outlets(),
                 OxygenChecks.saturation(),
                 OxygenChecks.balance(),
+                TankOxygenChecks.tanks(),
                 CatalogueChecks.tables(),
                 SoundChecks.sound(),
                 BatteryChecks.batteries(),
