@@ -97,7 +97,11 @@ final class RescueRooms {
         return tanks;
     }
 
+    /** Now and then more fish than any air keeps. */
     private TankBuilder lives(TankBuilder tank) {
+        if (random.nextInt(15) == 0) {
+            return tank.fish(20, 0.1);
+        }
         return random.nextInt(4) == 0
                 ? tank.survivalS(hours(0.25, 30))
                 : tank.fish(1 + random.nextInt(6), 0.002 + 0.01 * random.nextDouble());
