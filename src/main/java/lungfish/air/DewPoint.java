@@ -8,6 +8,7 @@ package lungfish.air;
 public final class DewPoint {
     private static final double A = 17.62;
     private static final double B_C = 243.12;
+    private static final double AT_ZERO_PA = 611.2;
 
     private DewPoint() {}
 
@@ -20,8 +21,18 @@ public final class DewPoint {
      * @return K
      */
     public static double dewPointK(double temperatureK, double humidity, double pressureRatio) {
+        return ofVapourK(humidity * pressureRatio * saturationPa(temperatureK));
+    }
+
+    /** The most vapour that air of a temperature holds over water, as its pressure, Pa. */
+    public static double saturationPa(double temperatureK) {
         double t = temperatureK - Air.ZERO_CELSIUS_K;
-        double log = Math.log(humidity * pressureRatio) + A * t / (B_C + t);
+        return AT_ZERO_PA * Math.exp(A * t / (B_C + t));
+    }
+
+    /** The temperature at which vapour of a pressure, Pa, begins to settle, K. */
+    public static double ofVapourK(double vapourPa) {
+        double log = Math.log(vapourPa / AT_ZERO_PA);
         return Air.ZERO_CELSIUS_K + B_C * log / (A - log);
     }
 }

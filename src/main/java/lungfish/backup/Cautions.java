@@ -12,13 +12,12 @@ import lungfish.reason.Finding;
 import lungfish.reason.PartId;
 import lungfish.room.Backup.Inverter;
 import lungfish.room.Blower;
-import lungfish.room.Circuit;
 import lungfish.room.Outlet;
 import lungfish.room.Rack;
 import lungfish.room.Room;
 import lungfish.room.Tank;
 
-/** What to mind about batteries, inverter, circuits and the vessels that fail first. */
+/** What to mind about batteries, inverter and the vessels that fail first. */
 final class Cautions {
     private static final PartId INVERTER = new PartId(PartId.Kind.INVERTER, "");
 
@@ -39,9 +38,7 @@ final class Cautions {
         if (room.backup().generator().isPresent()) {
             findings.add(Finding.of(Code.GENERATOR, PartId.ROOM));
         }
-        sharedCircuits(room)
-                .forEach(circuit -> findings.add(
-                        Finding.of(Code.SHARED_CIRCUIT, circuit.id().part())));
+        findings.addAll(Circuits.of(room));
         failsFirst(room).ifPresent(findings::add);
         return findings;
     }
@@ -108,22 +105,6 @@ final class Cautions {
                     new Amount("allowed", store.kind().coldestChargeK(), Dimension.TEMPERATURE)));
         }
         return findings;
-    }
-
-    private static Stream<Circuit> sharedCircuits(Room room) {
-        List<Blower> staying = staying(room);
-        return room.circuits().stream()
-                .filter(circuit -> circuit.feedsHeaters().orElse(false))
-                .filter(circuit ->
-                        staying.stream().anyMatch(blower -> blower.circuit().equals(Optional.of(circuit.id()))));
-    }
-
-    /** The pumps of today go when a blower is planned. */
-    private static List<Blower> staying(Room room) {
-        List<Blower> staying = room.blowers().stream()
-                .filter(blower -> blower.role() != Blower.Role.TODAY)
-                .toList();
-        return staying.isEmpty() ? room.blowers() : staying;
     }
 
     private static Optional<Finding> failsFirst(Room room) {

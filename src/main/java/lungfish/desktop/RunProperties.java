@@ -58,6 +58,12 @@ final class RunProperties {
                 said(run -> Optional.of(run.role())),
                 (room, role) -> MainEdits.role(room, ids, role.orElseThrow())));
         all.add(new Property.Amount(
+                "Temperature of the place it passes",
+                Dimension.TEMPERATURE,
+                Property.Usual.words("as the room"),
+                said(run -> Properties.boxed(run.surroundingsK())),
+                (room, k) -> MainEdits.surroundingsK(room, ids, k)));
+        all.add(new Property.Amount(
                 "Height above the floor",
                 Dimension.LENGTH,
                 Property.Usual.words("rises"),

@@ -141,7 +141,15 @@ final class Copier {
     Run run(Run run) {
         String id = runIds.like(run.id().text());
         String name = name(run.name(), run.id().text(), id, runNames);
-        return new Run(new RunId(id), name, run.role(), run.size(), run.closed(), run.points(), run.fittings());
+        return new Run(
+                new RunId(id),
+                name,
+                run.role(),
+                run.size(),
+                run.closed(),
+                run.points(),
+                run.fittings(),
+                run.surroundingsK());
     }
 
     /** A copy that feeds nothing yet and joins the pipe at the nearest point. */

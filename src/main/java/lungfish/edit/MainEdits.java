@@ -7,9 +7,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
 import lungfish.catalogue.Catalogue;
 import lungfish.catalogue.PipeSize;
+import lungfish.quantity.Dimension;
 import lungfish.room.Point;
 import lungfish.room.Room;
 import lungfish.room.Run;
@@ -180,6 +182,14 @@ public final class MainEdits {
 
     public static Attempt role(Room room, Collection<RunId> ids, Run.Role role) {
         return change(room, ids, "Change what it is for: ", run -> run.as(role));
+    }
+
+    /** How warm the place is that it passes, K; empty: as the room. */
+    public static Attempt surroundingsK(Room room, Collection<RunId> ids, OptionalDouble kelvin) {
+        boolean isAir = kelvin.isEmpty() || RoomValues.AIR_K.hold(kelvin.getAsDouble());
+        return isAir
+                ? change(room, ids, "Set what is around ", run -> run.surroundedBy(kelvin))
+                : RoomValues.AIR_K.refused("The place of a pipe", kelvin.getAsDouble(), Dimension.TEMPERATURE);
     }
 
     public static Attempt rename(Room room, RunId id, String name) {

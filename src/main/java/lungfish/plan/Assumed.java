@@ -7,6 +7,7 @@ import lungfish.quantity.Dimension;
 import lungfish.reason.Assumable;
 import lungfish.reason.Assumption;
 import lungfish.reason.PartId;
+import lungfish.room.Blower;
 import lungfish.room.Climate;
 import lungfish.room.Outlet;
 import lungfish.room.Room;
@@ -34,11 +35,22 @@ final class Assumed {
         own.where(wishes.indexSparePa(), Assumable.INDEX_SPARE);
         own.where(wishes.jarM3(), Assumable.JAR);
         own.where(room.supply().voltageV(), Assumable.VOLTAGE);
-        if (climate.coldestPipeK().isPresent()) {
+        if (dampMatters(room)) {
             own.where(climate.humidity(), Assumable.HUMIDITY);
         }
         own.outlets();
         return own.assumptions;
+    }
+
+    /** Where something is said to be colder than the room: its pipe, or the place of a blower. */
+    private static boolean dampMatters(Room room) {
+        return room.climate().coldestPipeK().isPresent()
+                || room.runs().stream().anyMatch(run -> run.surroundingsK().isPresent())
+                || room.blowers().stream().map(Blower::siting).anyMatch(Assumed::isElsewhere);
+    }
+
+    private static boolean isElsewhere(Blower.Siting siting) {
+        return siting.outside() && siting.intakeTemperatureK().isPresent();
     }
 
     private void where(OptionalDouble typed, Assumable key) {

@@ -8,13 +8,11 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lungfish.air.Air;
-import lungfish.air.DewPoint;
 import lungfish.blower.Discharge;
 import lungfish.catalogue.PipeSize;
 import lungfish.piping.Stretch;
 import lungfish.quantity.Dimension;
 import lungfish.reason.Amount;
-import lungfish.reason.Assumable;
 import lungfish.reason.Code;
 import lungfish.reason.Finding;
 import lungfish.reason.PartId;
@@ -43,7 +41,7 @@ final class PipeFindings {
         own.heat();
         own.walls();
         own.speed();
-        own.condensation();
+        own.findings.addAll(Condensation.of(setup, air));
         own.plastic();
         return own.findings;
     }
@@ -134,25 +132,6 @@ final class PipeFindings {
 
     private PartId part(int pipe) {
         return air.piped().stretch(pipe).map(Stretch::run).map(RunId::part).orElse(PartId.ROOM);
-    }
-
-    private void condensation() {
-        setup.room().climate().coldestPipeK().ifPresent(coldest -> {
-            double humidity = setup.room()
-                    .climate()
-                    .humidity()
-                    .orElse(setup.catalogue().assumed(Assumable.HUMIDITY).si());
-            double ambient = setup.surroundings().ambientPa();
-            double ratio = (ambient + air.duty().candidate().tired().gaugePa()) / ambient;
-            double dew = DewPoint.dewPointK(setup.surroundings().temperatureK().si(), humidity, ratio);
-            if (coldest < dew) {
-                findings.add(Finding.of(
-                        Code.CONDENSATION,
-                        setup.room().runs().get(0).id().part(),
-                        temperature("found", coldest),
-                        temperature("allowed", dew)));
-            }
-        });
     }
 
     private void plastic() {

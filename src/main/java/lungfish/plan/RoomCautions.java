@@ -41,7 +41,12 @@ final class RoomCautions {
             findings.add(Finding.of(Code.RESIDUAL_CURRENT, PartId.ROOM));
         }
         unsure.forEach(circuit ->
-                findings.add(Finding.of(Code.RESIDUAL_CURRENT, circuit.id().part())));
+                findings.add(Finding.of(protection(circuit), circuit.id().part())));
+    }
+
+    /** Known to have none is graver than not known to have it. */
+    private static Code protection(Circuit circuit) {
+        return circuit.residualCurrentProtected().isPresent() ? Code.NO_RESIDUAL_CURRENT : Code.RESIDUAL_CURRENT;
     }
 
     /** Only the heaviest rack is told: where one is too heavy the others mostly are. */

@@ -222,6 +222,15 @@ public enum Code {
             WARNING,
             "Heaters and the blower hang on one protected circuit ({where}): one wet heater takes the air too.",
             "Give the blower a circuit of its own."),
+    CHARGER_WITH_HEATERS(
+            WARNING,
+            "{where} is charged from {circuit}, which feeds heaters: one wet heater trips it, and the battery runs down while"
+                    + " nobody sees it.",
+            "Charge it from a circuit without heaters."),
+    ALARM_WITH_BLOWER(
+            WARNING,
+            "The low-pressure alarm hangs on {circuit}, as the blower does: what takes the air takes the bell.",
+            "Give the alarm a battery of its own, or another circuit."),
     FAILS_FIRST(
             NOTE,
             "{where} is in trouble after {found} without air, as typed, before any tank of fish.",
@@ -266,6 +275,11 @@ public enum Code {
             CAUTION,
             "Mains power beside water: {where} is not known to have residual-current (ground-fault) protection.",
             "Have it protected by a licensed electrician to your local code."),
+    NO_RESIDUAL_CURRENT(
+            CAUTION,
+            "Mains power beside water: {where} has no residual-current (ground-fault) protection. A fault there can kill.",
+            "Keep wet hands and tanks away from what hangs on it until a licensed electrician has protected it to your local"
+                    + " code."),
     BATTERY_VENTILATION(
             CAUTION,
             "Charging {where} gives off hydrogen; it wants at least {found} of fresh air.",
@@ -289,8 +303,14 @@ public enum Code {
             "Run it outdoors only, far from doors and windows, with alarms indoors; never back-feed a socket."),
     CONDENSATION(
             NOTE,
-            "{where} runs colder than the dew point ({found} against {allowed}): water will gather in it.",
-            "Taps on top, a drain at the low point.");
+            "{where} runs colder than the dew point of its air ({found} against {allowed}): water will gather in it.",
+            "Taps on top; let it fall to a drain at its low point, {low} above the floor."),
+    CONDENSATION_IN_HOSE(
+            NOTE,
+            "The hose of {where} lies in {found}, colder than the dew point of its air ({allowed}): when the blower rests,"
+                    + " water gathers in it.",
+            "Let it rise from the blower without a sag, and put the drain at its lowest place; no water may run back into the"
+                    + " machine.");
 
     private final Severity severity;
     private final String says;

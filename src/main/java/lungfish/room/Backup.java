@@ -205,8 +205,17 @@ public record Backup(
         }
     }
 
-    /** A switch that rings when the pressure in the main falls. */
-    public record Alarm(OptionalDouble setPa) {}
+    /**
+     * A switch that rings when the pressure in the main falls.
+     *
+     * @param circuit that it draws its power from; absent: unknown, or a battery of its own
+     */
+    public record Alarm(OptionalDouble setPa, Optional<CircuitId> circuit) {
+        /** An alarm of which nothing is said but where it is set: it may have a battery of its own. */
+        public Alarm(OptionalDouble setPa) {
+            this(setPa, Optional.empty());
+        }
+    }
 
     /** How the room is cut down to its essential outlets. */
     public record Shedding(String valve, String who) {}

@@ -10,9 +10,17 @@ import java.util.OptionalDouble;
  *
  * @param size a pipe size of the catalogue
  * @param fittings beyond the elbows and tees that the drawing shows
+ * @param surroundingsK temperature of the place that it passes, where that is not the room's air; absent: the room's
  */
 public record Run(
-        RunId id, String name, Role role, String size, boolean closed, List<Point> points, List<Fitting> fittings) {
+        RunId id,
+        String name,
+        Role role,
+        String size,
+        boolean closed,
+        List<Point> points,
+        List<Fitting> fittings,
+        OptionalDouble surroundingsK) {
     /** An end this close to another pipe is on it: the width of a fitting. */
     public static final double TOUCH_M = 0.03;
 
@@ -45,29 +53,45 @@ public record Run(
         fittings = List.copyOf(fittings);
     }
 
+    /** A run in the room's air. */
+    public Run(
+            RunId id, String name, Role role, String size, boolean closed, List<Point> points, List<Fitting> fittings) {
+        this(id, name, role, size, closed, points, fittings, OptionalDouble.empty());
+    }
+
     /** The same run through these corners. */
     public Run through(List<Point> those, boolean nowClosed) {
-        return new Run(id, name, role, size, nowClosed, those, fittings);
+        return new Run(id, name, role, size, nowClosed, those, fittings, surroundingsK);
     }
 
     /** The same run in another size of pipe. */
     public Run sized(String that) {
-        return new Run(id, name, role, that, closed, points, fittings);
+        return new Run(id, name, role, that, closed, points, fittings, surroundingsK);
     }
 
     /** The same run under another name. */
     public Run named(String that) {
-        return new Run(id, that, role, size, closed, points, fittings);
+        return new Run(id, that, role, size, closed, points, fittings, surroundingsK);
     }
 
     /** The same run for another purpose. */
     public Run as(Role that) {
-        return new Run(id, name, that, size, closed, points, fittings);
+        return new Run(id, name, that, size, closed, points, fittings, surroundingsK);
     }
 
     /** The same run with these fittings for all of its own. */
     public Run fitted(List<Fitting> those) {
-        return new Run(id, name, role, size, closed, points, those);
+        return new Run(id, name, role, size, closed, points, those, surroundingsK);
+    }
+
+    /** The same run in a place as warm as this, K; empty: in the room's air. */
+    public Run surroundedBy(OptionalDouble that) {
+        return new Run(id, name, role, size, closed, points, fittings, that);
+    }
+
+    /** The height of its lowest place above the floor, m: where water gathers in it. */
+    public double lowestM() {
+        return points.stream().mapToDouble(Point::zM).min().orElse(0);
     }
 
     /** Its corners, the first again at the end where it is closed. */

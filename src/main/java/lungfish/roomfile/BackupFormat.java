@@ -28,7 +28,7 @@ final class BackupFormat {
         return new Backup(
                 in.maybeObjects("batteries", BackupFormat::readBattery),
                 in.maybeObject("inverter", BackupFormat::readInverter),
-                in.maybeObject("alarm", alarm -> new Backup.Alarm(alarm.maybeNumber("set_gauge_pa", GAUGE_PA))),
+                in.maybeObject("alarm", BackupFormat::readAlarm),
                 in.maybeObject("shedding", shed -> new Backup.Shedding(shed.text("valve"), shed.text("who"))),
                 in.maybeObject("generator", BackupFormat::readGenerator),
                 in.maybeObject("battery_pumps", BackupFormat::readPumps),
@@ -41,7 +41,7 @@ final class BackupFormat {
     static void write(JsonWriter out, Backup backup) {
         out.maybeObjects("batteries", backup.batteries(), BackupFormat::writeBattery)
                 .maybeObject("inverter", backup.inverter(), BackupFormat::writeInverter)
-                .maybeFlatObject("alarm", backup.alarm(), (in, alarm) -> in.maybeNumber("set_gauge_pa", alarm.setPa()))
+                .maybeFlatObject("alarm", backup.alarm(), BackupFormat::writeAlarm)
                 .maybeObject("shedding", backup.shedding(), BackupFormat::writeShedding)
                 .maybeFlatObject("generator", backup.generator(), BackupFormat::writeGenerator)
                 .maybeFlatObject("battery_pumps", backup.batteryPumps(), BackupFormat::writePumps)
@@ -49,6 +49,16 @@ final class BackupFormat {
                 .maybeNumber("notice_s", backup.noticeS())
                 .maybeNumber("mend_s", backup.mendS())
                 .maybeNumber("charger_w", backup.chargerW());
+    }
+
+    private static Backup.Alarm readAlarm(Fields in) {
+        return new Backup.Alarm(
+                in.maybeNumber("set_gauge_pa", GAUGE_PA), in.maybeId("circuit").map(CircuitId::new));
+    }
+
+    private static void writeAlarm(JsonWriter out, Backup.Alarm alarm) {
+        out.maybeNumber("set_gauge_pa", alarm.setPa())
+                .maybeText("circuit", alarm.circuit().map(CircuitId::text));
     }
 
     private static Backup.Generator readGenerator(Fields in) {

@@ -46,6 +46,11 @@ final class ReferenceChecks {
         spots.batteries()
                 .forEach(battery -> circuit(
                         battery.place().key("charged_from"), battery.value().chargedFrom()));
+        spots.room()
+                .backup()
+                .alarm()
+                .ifPresent(
+                        alarm -> circuit(Place.ROOT.key("backup").key("alarm").key("circuit"), alarm.circuit()));
     }
 
     private void outlet(Spot<Outlet> outlet) {

@@ -2,6 +2,7 @@ package lungfish.roomfile;
 
 import static lungfish.roomfile.Ranges.ALONG_RUN_M;
 import static lungfish.roomfile.Ranges.SHARE;
+import static lungfish.roomfile.Ranges.TEMPERATURE_K;
 
 import lungfish.json.Fields;
 import lungfish.json.JsonWriter;
@@ -22,7 +23,8 @@ final class RunFormat {
                 in.id("size"),
                 in.required("closed").truth(),
                 in.objects("points", PointFormat::read),
-                in.maybeObjects("fittings", RunFormat::readFitting));
+                in.maybeObjects("fittings", RunFormat::readFitting),
+                in.maybeNumber("surroundings_temperature_k", TEMPERATURE_K));
     }
 
     static void write(JsonWriter out, Run run) {
@@ -32,7 +34,8 @@ final class RunFormat {
                 .text("size", run.size())
                 .truth("closed", run.closed())
                 .flatObjects("points", run.points(), PointFormat::write)
-                .maybeFlatObjects("fittings", run.fittings(), RunFormat::writeFitting);
+                .maybeFlatObjects("fittings", run.fittings(), RunFormat::writeFitting)
+                .maybeNumber("surroundings_temperature_k", run.surroundingsK());
     }
 
     private static Run.Fitting readFitting(Fields in) {

@@ -13,6 +13,7 @@ public final class BlowerBuilder {
     private int count = 1;
     private Optional<Point> place = Optional.empty();
     private boolean outside;
+    private OptionalDouble intakeK = OptionalDouble.empty();
     private Blower.Fittings fittings = Blower.Fittings.UNKNOWN;
     private Blower.Bleed bleed = new Blower.Unsaid();
     private Optional<CircuitId> circuit = Optional.empty();
@@ -55,6 +56,12 @@ public final class BlowerBuilder {
         return this;
     }
 
+    /** Air of this temperature goes into it, K. */
+    public BlowerBuilder intakeK(double temperature) {
+        intakeK = OptionalDouble.of(temperature);
+        return this;
+    }
+
     public BlowerBuilder fitted(Blower.Fittings that) {
         fittings = that;
         return this;
@@ -82,7 +89,7 @@ public final class BlowerBuilder {
                 role,
                 machine,
                 count,
-                new Blower.Siting(place, outside, OptionalDouble.empty(), OptionalDouble.empty()),
+                new Blower.Siting(place, outside, OptionalDouble.empty(), intakeK),
                 fittings,
                 bleed,
                 circuit,

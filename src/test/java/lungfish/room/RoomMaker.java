@@ -126,7 +126,8 @@ final class RoomMaker {
                 dice.one(Catalogue.ids(catalogue.pipes(), PipeSize::id)),
                 closed,
                 corners,
-                dice.some(1, 2, i -> fitting(lengthM)));
+                dice.some(1, 2, i -> fitting(lengthM)),
+                dice.maybe(270, 310));
     }
 
     private Run.Fitting fitting(double lengthM) {
@@ -185,7 +186,7 @@ final class RoomMaker {
         return new Backup(
                 dice.some(1, 2, this::battery),
                 dice.maybe(this::inverter),
-                dice.maybe(() -> new Backup.Alarm(dice.maybe(500, 10000))),
+                dice.maybe(() -> new Backup.Alarm(dice.maybe(500, 10000), dice.maybe(() -> dice.one(circuits)))),
                 dice.maybe(() -> new Backup.Shedding(dice.name(), dice.name())),
                 dice.maybe(
                         () -> new Backup.Generator(dice.maybe(500, 5000), dice.maybe(3600, 1e5), dice.maybe(0, 3600))),
