@@ -1,18 +1,26 @@
 package lungfish.siphon;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.BiConsumer;
 
-/** What water reaches without rising above some height: ends of ways, and the outlets by which it leaves its tanks. */
+/**
+ * What water reaches without rising above some height: ends of ways, and the outlets by which it leaves its tanks. It knows
+ * which pairs of them were looked at lower down, where they are nearer to each other.
+ */
 final class Group {
-    private static final Comparator<Source> HIGHEST_FIRST = Comparator.comparingDouble(Source::lineM)
-            .thenComparingDouble(Source::mostM3)
-            .reversed();
+    private static final Comparator<Source> HIGHEST_FIRST = Group::compare;
 
     private final List<Integer> ends = new ArrayList<>();
     private final List<Source> sources = new ArrayList<>();
-    private boolean isSorted = true;
+
+    /** Sources that have come since the last look. */
+    private final List<Source> fresh = new ArrayList<>();
+
+    /** Ends before this one were there at the last look. */
+    private int seen;
 
     /**
      * An outlet by which water leaves, with its figures at hand.
@@ -25,24 +33,50 @@ final class Group {
         }
     }
 
+    /** The one with the higher line first; of one line, the one with more water. */
+    private static int compare(Source one, Source other) {
+        int byLine = Double.compare(other.lineM(), one.lineM());
+        return byLine != 0 ? byLine : Double.compare(other.mostM3(), one.mostM3());
+    }
+
     void addEnd(int end) {
         ends.add(end);
     }
 
     void addSource(Source source) {
-        sources.add(source);
-        isSorted = false;
+        insert(source, sources);
+        insert(source, fresh);
     }
 
-    /** Takes in all of another group. */
+    private static void insert(Source source, List<Source> sorted) {
+        int at = Collections.binarySearch(sorted, source, HIGHEST_FIRST);
+        sorted.add(at < 0 ? -at - 1 : at + 1, source);
+    }
+
+    /** Takes in all of another group; of two the larger should take in the smaller. */
     void takeIn(Group other) {
         ends.addAll(other.ends);
-        sources.addAll(other.sources);
-        isSorted = isSorted && other.sources.isEmpty();
+        other.sources.forEach(this::addSource);
     }
 
     int size() {
         return ends.size() + sources.size();
+    }
+
+    /**
+     * Looks at what has come together since the last time.
+     *
+     * @param each an end, and the sources that are new to it, the highest line first
+     */
+    void look(BiConsumer<Integer, List<Source>> each) {
+        for (int i = 0; i < ends.size(); i++) {
+            List<Source> unseen = i < seen ? fresh : sources;
+            if (!unseen.isEmpty()) {
+                each.accept(ends.get(i), unseen);
+            }
+        }
+        seen = ends.size();
+        fresh.clear();
     }
 
     /** The numbers of the ends. */
@@ -50,12 +84,7 @@ final class Group {
         return ends;
     }
 
-    /** The one with the highest line first; of one line, the one with the most water. */
     List<Source> sources() {
-        if (!isSorted) {
-            sources.sort(HIGHEST_FIRST);
-            isSorted = true;
-        }
         return sources;
     }
 }

@@ -15,9 +15,9 @@ import org.jspecify.annotations.Nullable;
  * of all ways through a pipe with loops, water takes the one whose highest place is lowest (the bottleneck path, which lies
  * in a spanning tree grown from the least edges up: T. C. Hu, Operations Research 9(6), 1961, p. 898, from memory). So the
  * places are opened from the lowest up: at each height the pieces that it joins become one group, and within it every source
- * reaches every end over just that height, unless it did so lower down. A group keeps its sources with the highest line
- * first, and each end looks only at those that can be worse for it than what it knows: hundreds of outlets on one level pipe
- * are one group at one height.
+ * reaches every end over just that height, unless it did so lower down. A pair is looked at once, where it first comes
+ * together; a group keeps its sources with the highest line first, and an end looks only at those that can be worse for it
+ * than what it knows: hundreds of outlets on one level pipe are one group at one height.
  */
 final class Rising {
     /** Water lines closer than this count as level. */
@@ -137,8 +137,8 @@ final class Rising {
     private void look(List<Opening> opened, double crestM) {
         opened.stream().mapToInt(each -> root(each.from())).distinct().forEach(root -> {
             Group group = groups[root];
-            if (group != null && !group.sources().isEmpty()) {
-                group.ends().forEach(end -> known[end].lookAt(group.sources(), crestM));
+            if (group != null) {
+                group.look((end, sources) -> known[end].lookAt(sources, crestM));
             }
         });
     }
