@@ -12,9 +12,9 @@ import javax.swing.KeyStroke;
 import lungfish.desk.Desk;
 import lungfish.desk.Listener;
 import lungfish.desk.Trouble;
+import lungfish.reason.PartId;
 import net.miginfocom.layout.PlatformDefaults;
 import net.miginfocom.layout.UnitValue;
-import lungfish.reason.PartId;
 import net.miginfocom.swing.MigLayout;
 
 /** All that is in one window: it needs no display to be made, asked, and acted upon. */

@@ -80,8 +80,7 @@ final class DrillHands {
 
     /** What becomes of the room in a day, with all of this, nobody doing anything until it is noticed. */
     String outlook() {
-        OptionalDouble noticed =
-                OptionalDouble.of(new Habits(plan.room(), catalogue).noticeS());
+        OptionalDouble noticed = OptionalDouble.of(new Habits(plan.room(), catalogue).noticeS());
         String assumed = backup.noticeS().isPresent() ? "" : " (assumed)";
         String when = "With what is at hand, noticed after " + words.time(noticed) + assumed
                 + ", first danger within a day: ";
