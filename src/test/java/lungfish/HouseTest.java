@@ -59,7 +59,7 @@ final class HouseTest {
         house.put("report", everythingBefore(house, "roomfile", "networkfile"));
         house.put("print", everythingBefore(house, "json", "roomfile", "networkfile", "edit"));
         house.put("terminal", everythingBefore(house));
-        house.put("desk", everythingBefore(house, "networkfile", "drawing", "report", "terminal"));
+        house.put("desk", everythingBefore(house, "networkfile", "drawing", "report", "print", "terminal"));
         house.put("desktop", everythingBefore(house, "networkfile", "terminal"));
         return house;
     }

@@ -256,7 +256,8 @@ public final class Desk {
         listeners.forEach(Listener::changed);
     }
 
-    void tell(Trouble trouble) {
+    /** Tells the person what could not be done. */
+    public void tell(Trouble trouble) {
         listeners.forEach(each -> each.troubled(trouble));
     }
 }

@@ -8,9 +8,11 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
+import lungfish.json.Problem;
 import lungfish.roomfile.AtomicSave;
 
-/** Reads and writes lists of a spreadsheet away from the asker, and tells the front what came of it. */
+/** Reads lists of a spreadsheet and writes files away from the asker, and tells the front what came of it. */
 public final class TextFiles {
     /** A list of tanks is a few kilobytes; a file of another kind may be anything. */
     private static final long MOST_BYTES = 4_000_000;
@@ -53,14 +55,28 @@ public final class TextFiles {
      * @param then takes why it could not be written; empty when it was
      */
     public void write(Path file, String text, Consumer<String> then) {
+        write(
+                file,
+                () -> text.getBytes(StandardCharsets.UTF_8),
+                trouble -> then.accept(trouble.map(problem -> problem.found() + ". Choose another place.")
+                        .orElse("")));
+    }
+
+    /**
+     * The same with what is made away from the asker.
+     *
+     * @param then as above
+     */
+    public void write(Path file, Supplier<byte[]> making, Consumer<Optional<Problem>> then) {
         hands.disk().execute(() -> {
-            String trouble = "";
+            Optional<Problem> trouble = Optional.empty();
             try {
-                AtomicSave.onThisDisk().save(file, text.getBytes(StandardCharsets.UTF_8));
+                AtomicSave.onThisDisk().save(file, making.get());
             } catch (IOException e) {
-                trouble = file.getFileName() + " cannot be written: " + reason(e) + ". Choose another place.";
+                String found = file.getFileName() + " cannot be written: " + reason(e);
+                trouble = Optional.of(new Problem("", found, "a place that may be written to"));
             }
-            String said = trouble;
+            Optional<Problem> said = trouble;
             hands.front().execute(() -> then.accept(said));
         });
     }

@@ -15,7 +15,7 @@ public record Trouble(String headline, List<Problem> problems) {
         problems = List.copyOf(problems);
     }
 
-    static Trouble of(String headline, Problem problem) {
+    public static Trouble of(String headline, Problem problem) {
         return new Trouble(headline, List.of(problem));
     }
 

@@ -28,6 +28,8 @@ record Acts(
                         new SaveRoomAs(window),
                         new ImportTanks(window),
                         new ExportOutlets(window),
+                        new PrintDrillCard(window),
+                        new SaveDrillCard(window),
                         new CloseWindow(window),
                         new QuitProgram(window)),
                 DemoRooms.NAMES.stream()

@@ -1,5 +1,7 @@
 package lungfish.desktop;
 
+import java.awt.print.Pageable;
+import java.awt.print.PrinterException;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -19,6 +21,12 @@ interface Asking {
         STAY
     }
 
+    /** Sends pages to a printer, and waits until it has them. */
+    @FunctionalInterface
+    interface Printing {
+        void print() throws PrinterException;
+    }
+
     /** A file to open; empty if the person thought better of it. */
     Optional<Path> toOpen();
 
@@ -30,6 +38,12 @@ interface Asking {
 
     /** A file to write a table to. */
     Optional<Path> toSaveTable(String name);
+
+    /** A file to write pages to. */
+    Optional<Path> toSavePdf(String name);
+
+    /** Which printer, and how many; empty if the person thought better of it, or there is no printer. */
+    Optional<Printing> toPrint(Pageable pages, String title);
 
     Unsaved unsaved(String name);
 

@@ -1,6 +1,8 @@
 package lungfish.desktop;
 
 import java.awt.Component;
+import java.awt.print.Pageable;
+import java.awt.print.PrinterJob;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -47,14 +49,42 @@ final class Dialogs implements Asking {
 
     @Override
     public Optional<Path> toSaveTable(String name) {
+        return toSave(name, "Tables (*.csv)", "csv");
+    }
+
+    @Override
+    public Optional<Path> toSavePdf(String name) {
+        return toSave(name, "Pages (*.pdf)", "pdf")
+                .map(file -> String.valueOf(file.getFileName()).endsWith(".pdf")
+                        ? file
+                        : file.resolveSibling(file.getFileName() + ".pdf"));
+    }
+
+    private Optional<Path> toSave(String name, String kind, String ending) {
         JFileChooser chooser = new JFileChooser();
-        chooser.setFileFilter(new FileNameExtensionFilter("Tables (*.csv)", "csv"));
+        chooser.setFileFilter(new FileNameExtensionFilter(kind, ending));
         chooser.setSelectedFile(new java.io.File(name));
         if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
             return Optional.empty();
         }
         Path file = chooser.getSelectedFile().toPath();
         return !Files.exists(file) || mayReplace(file) ? Optional.of(file) : Optional.empty();
+    }
+
+    @Override
+    public Optional<Printing> toPrint(Pageable pages, String title) {
+        PrinterJob job = PrinterJob.getPrinterJob();
+        if (job.getPrintService() == null) {
+            JOptionPane.showMessageDialog(
+                    over,
+                    "No printer is set up here. Save the card as PDF, and print that elsewhere.",
+                    "Print",
+                    JOptionPane.INFORMATION_MESSAGE);
+            return Optional.empty();
+        }
+        job.setJobName(title);
+        job.setPageable(pages);
+        return job.printDialog() ? Optional.of(job::print) : Optional.empty();
     }
 
     private static JFileChooser chooser() {

@@ -62,12 +62,14 @@ final class WindowFiles {
         asking.toSave(suggested()).ifPresent(file -> desk.saveAs(file, then));
     }
 
-    /** "Basement rainbows" becomes "basement-rainbows.room.json". */
     private String suggested() {
+        return desk.file().map(file -> String.valueOf(file.getFileName())).orElseGet(() -> named(RoomFiles.ENDING));
+    }
+
+    /** A file's name from the room's: "Basement rainbows" becomes "basement-rainbows.room.json". */
+    String named(String ending) {
         String name = desk.room().name().toLowerCase(Locale.ROOT).replaceAll("[^\\p{Alnum}]+", "-");
-        return desk.file()
-                .map(file -> String.valueOf(file.getFileName()))
-                .orElse(name.replaceAll("^-|-$", "") + RoomFiles.ENDING);
+        return name.replaceAll("^-|-$", "") + ending;
     }
 
     /** Takes up what a crash left: at once where its file is open here, for that can be undone; else in place of this room. */

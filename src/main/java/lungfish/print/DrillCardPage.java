@@ -5,7 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import lungfish.catalogue.Catalogue;
+import lungfish.plan.Plan;
+import lungfish.quantity.Quantities;
 import lungfish.report.DrillCard;
+import lungfish.report.DrillCards;
 
 /**
  * A drill card on one page, whatever the room.
@@ -33,6 +37,15 @@ public final class DrillCardPage {
     public static Printout of(DrillCard card, Paper paper, Optional<String> date) {
         String title = card.room() + ": " + CardBlocks.HEADLINE.toLowerCase(Locale.ROOT);
         return new Printout(title, List.of(new DrillCardPage(card, paper, date).page()));
+    }
+
+    /**
+     * The card of a plan, on the paper that is usual where its reader's units are.
+     *
+     * @param date as above
+     */
+    public static Printout of(Plan plan, Catalogue catalogue, Quantities quantities, Optional<String> date) {
+        return of(DrillCards.of(plan, catalogue, quantities), Paper.of(quantities.units()), date);
     }
 
     private PrintedPage page() {

@@ -1,8 +1,10 @@
 package lungfish.print;
 
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -28,6 +30,17 @@ public final class PdfFile {
             }
             document.save(out);
         }
+    }
+
+    /** The same as bytes. */
+    public static byte[] bytes(Printout printout) {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        try {
+            write(printout, out);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e); // nothing but memory and our own fonts is read and written
+        }
+        return out.toByteArray();
     }
 
     private static void describe(PDDocument document, String title) {

@@ -21,7 +21,8 @@ record TroubleBar(DrillCard.TankRow tank, Lettering small) implements Block {
     @Override
     public Laid at(double x, double y, double widthPt) {
         double endS = endS();
-        double top = y + small.capitalsPt() + GAP_PT;
+        double label = small.capitalsPt() + GAP_PT;
+        double top = y + (hasAlarm() ? label : 0);
         Scale scale = new Scale(x, widthPt, endS, top);
         List<Mark> marks = new ArrayList<>();
         marks.addAll(scale.hatched(tank.alarm().s(), tank.danger().s(), WIDE_HATCH_PT));
@@ -29,7 +30,7 @@ record TroubleBar(DrillCard.TankRow tank, Lettering small) implements Block {
         marks.addAll(scale.black(tank.likely().s()));
         marks.add(new Mark.Framed(new Rectangle2D.Double(x, top, widthPt, BAR_PT), FRAME_PT));
         labels(scale, y + small.capitalsPt(), top + BAR_PT + GAP_PT + small.capitalsPt(), marks);
-        return new Laid(2 * (small.capitalsPt() + GAP_PT) + BAR_PT, marks);
+        return new Laid(top - y + BAR_PT + label, marks);
     }
 
     private double endS() {
@@ -44,7 +45,7 @@ record TroubleBar(DrillCard.TankRow tank, Lettering small) implements Block {
     private void labels(Scale scale, double above, double below, List<Mark> marks) {
         String danger = "danger " + tank.danger().said();
         String likely = "likely " + tank.likely().said() + (isBeyond() ? " →" : "");
-        if (!tank.alarm().said().equals(tank.danger().said())) {
+        if (hasAlarm()) {
             marks.add(label("alarm " + tank.alarm().said(), scale, tank.alarm(), above));
         }
         boolean isSame = tank.danger().said().equals(tank.likely().said());
@@ -55,6 +56,10 @@ record TroubleBar(DrillCard.TankRow tank, Lettering small) implements Block {
             marks.add(label(danger, scale, tank.danger(), below));
             marks.add(label(likely, scale, tank.likely(), below));
         }
+    }
+
+    private boolean hasAlarm() {
+        return !tank.alarm().said().equals(tank.danger().said());
     }
 
     private boolean isBeyond() {

@@ -1,6 +1,8 @@
 package lungfish.desktop;
 
 import java.awt.Component;
+import java.awt.print.Pageable;
+import java.awt.print.PrinterException;
 import java.nio.file.Path;
 import java.util.Optional;
 import lungfish.desk.Desk;
@@ -85,6 +87,15 @@ final class Bench implements Home {
         Unsaved unsaved = Unsaved.STAY;
         Elsewhere elsewhere = Elsewhere.STAY;
         int questions;
+        /** What the window suggested to call it. */
+        String named = "";
+        /** Takes the pages; empty: the person thinks better of it. */
+        Optional<Printer> printer = Optional.empty();
+
+        /** A printer without paper. */
+        interface Printer {
+            void print(Pageable pages) throws PrinterException;
+        }
 
         @Override
         public Optional<Path> toOpen() {
@@ -104,6 +115,18 @@ final class Bench implements Home {
         @Override
         public Optional<Path> toSaveTable(String name) {
             return save;
+        }
+
+        @Override
+        public Optional<Path> toSavePdf(String name) {
+            named = name;
+            return save;
+        }
+
+        @Override
+        public Optional<Printing> toPrint(Pageable pages, String title) {
+            named = title;
+            return printer.map(each -> () -> each.print(pages));
         }
 
         @Override

@@ -30,6 +30,11 @@ import lungfish.desk.Hands;
 import lungfish.desk.Preference;
 import lungfish.desk.Preferences;
 import lungfish.plan.DemoPlans;
+import lungfish.plan.Plan;
+import lungfish.print.DrillCardPage;
+import lungfish.print.PdfFile;
+import lungfish.print.Printout;
+import lungfish.quantity.Quantities;
 import lungfish.terminal.Terminal;
 
 /**
@@ -43,6 +48,7 @@ public final class DocsWindows {
     private static final Dimension HIGH = new Dimension(1600, 1360);
 
     private static final Dimension SMALL = new Dimension(1280, 720);
+    private static final double CARD_DOTS_PER_INCH = 110;
     private static final int PASSES = 4; // what wraps knows its height only when it knows its width
 
     private final Path preferences;
@@ -64,6 +70,7 @@ public final class DocsWindows {
             EventQueue.invokeAndWait(() -> windows.all(room));
             if (args.length == 0) {
                 answers(room);
+                card(room, into);
             }
         }
         EventQueue.invokeAndWait(windows::sheets);
@@ -112,6 +119,19 @@ public final class DocsWindows {
                 Terminal.run(new String[] {command, room, "--json"}, out, System.err);
             }
         }
+    }
+
+    /** The drill card as it is printed, without a date, in docs/cards; and as a picture beside the others. */
+    private static void card(String room, Path into) throws IOException {
+        Plan plan = DemoPlans.plan(room);
+        Quantities quantities = Quantities.in(plan.room().displayUnits());
+        Printout card = DrillCardPage.of(plan, DemoPlans.CATALOGUE, quantities, Optional.empty());
+        Path cards = Files.createDirectories(Path.of("docs/cards"));
+        Files.write(cards.resolve("drill-card-" + room + ".pdf"), PdfFile.bytes(card));
+        ImageIO.write(
+                card.picture(0, CARD_DOTS_PER_INCH),
+                "png",
+                into.resolve("drill-card-" + room + ".png").toFile());
     }
 
     /** What the column beside the room shows when it is asked, and a room as its valves are set. */
