@@ -37,7 +37,7 @@ public record DrillCard(
     public static final int MOST_STEPS = 12;
 
     /** Said wherever times to trouble stand. */
-    public static final String ESTIMATES = "Estimates to plan by: watch the fish.";
+    public static final String ESTIMATES = OutageWords.ESTIMATES;
 
     public DrillCard {
         parts = List.copyOf(parts);

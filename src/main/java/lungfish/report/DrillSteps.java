@@ -142,7 +142,8 @@ final class DrillSteps {
 
     private static List<Step> then() {
         return List.of(
-                new Step("Watch the fish", "Gasping at the surface: change a third of that tank's water now."),
+                new Step(
+                        "Watch the fish", "Lids off. Gasping at the surface: change a third of that tank's water now."),
                 new Step(
                         "Bubbles in every tank?",
                         "When the air is back: valves as they were. Rinse filters that stood still."));

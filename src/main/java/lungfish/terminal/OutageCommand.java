@@ -1,5 +1,6 @@
 package lungfish.terminal;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,6 +13,8 @@ import lungfish.outage.Drills;
 import lungfish.outage.Failing;
 import lungfish.outage.Scene;
 import lungfish.plan.Plan;
+import lungfish.print.DrillCardPage;
+import lungfish.print.Printout;
 import lungfish.quantity.Quantities;
 import lungfish.report.OutageJson;
 import lungfish.report.OutageText;
@@ -49,13 +52,28 @@ final class OutageCommand extends RoomCommand {
     @Option(names = "--as-set", description = "Every valve as filed, not at its coarse start.")
     private boolean asSet;
 
+    @Option(
+            names = "--card",
+            paramLabel = "FILE",
+            description = "Write the drill card of the room too: a page for its wall, as PDF.")
+    private Optional<Path> card = Optional.empty();
+
     @Override
     Outcome answer(Plan plan, Quantities quantities) {
+        Catalogue catalogue = CatalogueFiles.load();
+        Outcome played = played(plan, quantities, catalogue);
+        if (card.isEmpty() || !(played instanceof Outcome.Answer told)) {
+            return played;
+        }
+        Printout pages = DrillCardPage.of(plan, catalogue, quantities, Optional.empty());
+        return new CardFile(card.get()).after(told, pages, !isJson());
+    }
+
+    private Outcome played(Plan plan, Quantities quantities, Catalogue catalogue) {
         List<Problem> problems = wrongHours();
         if (!problems.isEmpty()) {
             return Outcome.refused(problems);
         }
-        Catalogue catalogue = CatalogueFiles.load();
         Optional<Drills> drills = plan.trials()
                 .filter(trials -> asSet)
                 .map(trials -> Drills.of(plan, catalogue, trials.is()))
