@@ -100,20 +100,38 @@ final class Broken {
         return network.withDrops(drops);
     }
 
-    /** The run is gone, and what no source reaches any more. */
+    /** The run is gone, and what no source reaches any more. A tee stays with the other run that it belongs to. */
     private Network without(RunId run) {
-        Set<Integer> gone = piped.stretches().stream()
-                .filter(stretch -> stretch.run().equals(run))
-                .map(Stretch::pipe)
-                .collect(Collectors.toSet());
+        Map<Integer, RunId> runs =
+                piped.stretches().stream().collect(Collectors.toMap(Stretch::pipe, Stretch::run, (one, other) -> one));
         List<Pipe> left = new ArrayList<>();
+        Set<String> ofOthers = new HashSet<>();
         for (int i = 0; i < network.pipes().size(); i++) {
-            if (!gone.contains(i)) {
-                left.add(network.pipes().get(i));
+            Pipe pipe = network.pipes().get(i);
+            RunId of = runs.get(i);
+            if (!run.equals(of)) {
+                left.add(pipe);
+            }
+            if (of != null && !of.equals(run)) {
+                ofOthers.addAll(List.of(pipe.from(), pipe.to()));
             }
         }
+        left.removeIf(pipe -> isGone(pipe.from(), run, ofOthers) || isGone(pipe.to(), run, ofOthers));
         Set<String> fed = reached(left);
-        fed.removeIf(node -> liesOn(node, run));
+        fed.removeIf(node -> isGone(node, run, ofOthers));
+        return only(fed, left);
+    }
+
+    /** Whether a node lies on this run, and on no other. */
+    private boolean isGone(String node, RunId run, Set<String> ofOthers) {
+        return !ofOthers.contains(node)
+                && Optional.ofNullable(piped.spots().get(node))
+                        .flatMap(spot -> spot.run())
+                        .filter(run::equals)
+                        .isPresent();
+    }
+
+    private Network only(Set<String> fed, List<Pipe> left) {
         return new Network(
                 network.conditions(),
                 network.nodes().stream().filter(fed::contains).toList(),
@@ -127,13 +145,6 @@ final class Broken {
                         .filter(source -> fed.contains(source.node()))
                         .toList(),
                 network.title());
-    }
-
-    private boolean liesOn(String node, RunId run) {
-        return Optional.ofNullable(piped.spots().get(node))
-                .flatMap(spot -> spot.run())
-                .filter(run::equals)
-                .isPresent();
     }
 
     private Set<String> reached(List<Pipe> pipes) {

@@ -147,20 +147,38 @@ final class MachineStopsTest {
         assertThat(drill.stretches().get(0).toS()).isEqualTo(1.5 * HOUR_S);
     }
 
+    private static Room withStandbys(String... circuits) {
+        Backup.Standby automatic = new Backup.Standby(Backup.Standby.Start.AUTOMATIC, OptionalDouble.empty());
+        RoomBuilder room = aFishRoom(unbled("b").circuit("c"))
+                .with(circuit("c"))
+                .with(circuit("d"))
+                .with(Backup.NONE.withStandby(Optional.of(automatic)));
+        for (int i = 0; i < circuits.length; i++) {
+            room.with(unbled("s" + i).standby().circuit(circuits[i]));
+        }
+        return room.build();
+    }
+
+    private static Stretch firstOf(Room room, String circuit) {
+        return play(room, scene(new Failing.CircuitTrips(new CircuitId(circuit)), 1))
+                .stretches()
+                .get(0);
+    }
+
     @Test
     void aStandbyOnTheCircuitThatTrippedDoesNotHelp() {
-        Backup.Standby automatic = new Backup.Standby(Backup.Standby.Start.AUTOMATIC, OptionalDouble.empty());
-        Backup backup = Backup.NONE.withStandby(Optional.of(automatic));
-        Room room = aFishRoom(unbled("b").circuit("c"), unbled("s").standby().circuit("c"))
-                .with(circuit("c"))
-                .with(backup)
-                .build();
+        assertThat(firstOf(withStandbys("c"), "c").outletsOn()).isZero();
+        assertThat(firstOf(withStandbys("c"), "c").state().standby()).isFalse();
+        assertThat(firstOf(withStandbys("d"), "c").state().standby()).isTrue();
+    }
 
-        assertThat(play(room, scene(new Failing.CircuitTrips(new CircuitId("c")), 1))
-                        .stretches()
-                        .get(0)
-                        .outletsOn())
-                .isZero();
+    /** Two of the blower's own machine stand by; the one that still has power gives what the blower gave, and no more. */
+    @Test
+    void ofTwoStandbysOnlyTheOneWithPowerHelps() {
+        Plan plan = plan(withStandbys("c", "d"));
+
+        assertThat(broken(plan, new Failing.CircuitTrips(new CircuitId("c")), "o1"))
+                .isCloseTo(well(plan, "o1"), within(SOLVED_TWICE_M3_PER_S));
     }
 
     private static Circuit circuit(String id) {

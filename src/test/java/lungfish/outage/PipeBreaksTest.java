@@ -56,6 +56,11 @@ final class PipeBreaksTest {
 
     /** Two tanks on the main before and behind a branch, and one on the branch. */
     private static Plan branched() {
+        return branched(false);
+    }
+
+    private static Plan branched(boolean branchFirst) {
+        Run main = aMain("main", false, new Point(0.2, 0.2, 2.2), new Point(4, 0.2, 2.2));
         Run branch = new Run(
                 new RunId("branch"),
                 "branch",
@@ -71,8 +76,8 @@ final class PipeBreaksTest {
                                 aTank("t1").with(outlet("o1").onRun("main", 1)),
                                 aTank("t2").at(0.65).with(outlet("o2").onRun("branch", 1)),
                                 aTank("t3").at(1.3).with(outlet("o3").onRun("main", 3))))
-                .with(aMain("main", false, new Point(0.2, 0.2, 2.2), new Point(4, 0.2, 2.2)))
-                .with(branch)
+                .with(branchFirst ? branch : main)
+                .with(branchFirst ? main : branch)
                 .with(unbled("b"))
                 .build());
     }
@@ -84,6 +89,30 @@ final class PipeBreaksTest {
         assertThat(broken(branched(), shut, "o2")).isZero();
         assertThat(broken(branched(), shut, "o1")).isGreaterThan(well(branched(), "o1"));
         assertThat(broken(branched(), shut, "o3")).isGreaterThan(well(branched(), "o3"));
+    }
+
+    /** The tee belongs to both: it stays with the main, whichever was drawn first. */
+    @Test
+    void aBranchThatIsShutLeavesTheMainWhole() {
+        assertThat(broken(branched(true), new Failing.BranchShut(new RunId("branch")), "o2")).isZero();
+        assertThat(broken(branched(true), new Failing.BranchShut(new RunId("branch")), "o3"))
+                .isPositive();
+    }
+
+    /** Even what hangs right where the hose joins. */
+    @Test
+    void aMainThatIsShutLeavesNothingAtItsFeed() {
+        Plan plan = plan(aRoom().with(aRack("r")
+                        .at(0.5, 0.5)
+                        .shelf(
+                                0.5,
+                                aTank("t1").with(outlet("o1").onRun("main", 0.1)),
+                                aTank("t2").at(0.65).with(outlet("o2"))))
+                .with(aMain("main", false, new Point(0.2, 0.2, 2.2), new Point(4, 0.2, 2.2)))
+                .with(unbled("b"))
+                .build());
+
+        assertThat(broken(plan, new Failing.BranchShut(new RunId("main")), "o1")).isZero();
     }
 
     @Test
