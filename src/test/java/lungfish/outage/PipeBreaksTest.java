@@ -94,7 +94,8 @@ final class PipeBreaksTest {
     /** The tee belongs to both: it stays with the main, whichever was drawn first. */
     @Test
     void aBranchThatIsShutLeavesTheMainWhole() {
-        assertThat(broken(branched(true), new Failing.BranchShut(new RunId("branch")), "o2")).isZero();
+        assertThat(broken(branched(true), new Failing.BranchShut(new RunId("branch")), "o2"))
+                .isZero();
         assertThat(broken(branched(true), new Failing.BranchShut(new RunId("branch")), "o3"))
                 .isPositive();
     }
@@ -112,7 +113,8 @@ final class PipeBreaksTest {
                 .with(unbled("b"))
                 .build());
 
-        assertThat(broken(plan, new Failing.BranchShut(new RunId("main")), "o1")).isZero();
+        assertThat(broken(plan, new Failing.BranchShut(new RunId("main")), "o1"))
+                .isZero();
     }
 
     @Test
