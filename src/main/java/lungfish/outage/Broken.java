@@ -117,9 +117,7 @@ final class Broken {
             }
         }
         left.removeIf(pipe -> isGone(pipe.from(), run, ofOthers) || isGone(pipe.to(), run, ofOthers));
-        Set<String> fed = reached(left);
-        fed.removeIf(node -> isGone(node, run, ofOthers));
-        return only(fed, left);
+        return only(reached(left), left);
     }
 
     /** Whether a node lies on this run, and on no other. */
