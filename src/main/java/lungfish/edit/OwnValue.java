@@ -46,14 +46,14 @@ public record OwnValue(
             Limits limits,
             Function<Room, OptionalDouble> now,
             BiFunction<Room, Double, Room> change) {
-        OwnValue value = within(label, dimension, limits, now, (room, si) -> change.apply(room, si.getAsDouble()));
-        return new OwnValue(
-                label,
-                dimension,
-                now,
-                (room, si) -> si.isPresent()
-                        ? value.say(room, si)
-                        : Refused.because(label + " cannot be left out.", "Type it as it stands on the label."));
+        return new OwnValue(label, dimension, now, (room, si) -> {
+            if (si.isEmpty()) {
+                return Refused.because(label + " cannot be left out.", "Type it as it stands on the label.");
+            }
+            return limits.hold(si.getAsDouble())
+                    ? Edit.tried(room, done(label, si), before -> change.apply(before, si.getAsDouble()))
+                    : limits.refusedAsNeeded(label, si.getAsDouble(), dimension);
+        });
     }
 
     private static String done(String label, OptionalDouble si) {

@@ -17,6 +17,8 @@ import lungfish.room.Outlet;
 import lungfish.room.OutletId;
 import lungfish.room.Room;
 import lungfish.room.Seat;
+import lungfish.room.Tank;
+import lungfish.room.TankId;
 
 /** Where a keeper can say what the plan assumes. */
 public final class OwnValues {
@@ -44,6 +46,13 @@ public final class OwnValues {
             case HOSE_LENGTH -> hose();
             case WALL_REDUCTION, DOOR_REDUCTION, DOOR_HEIGHT -> wall();
             case PUMP_AGE -> age();
+            case PROTEIN ->
+                tanks(
+                        "Protein in the food",
+                        Dimension.SHARE,
+                        tank -> tank.feeding().map(Tank.Feeding::protein).orElse(OptionalDouble.empty()),
+                        ContentEdits::protein);
+            case FOOD_SHARE -> food();
             case READY ->
                 Optional.of(
                         names(PartId.Kind.BLOWER).isEmpty()
@@ -168,6 +177,34 @@ public final class OwnValues {
                         dimension,
                         room -> Find.blower(room, name).map(now).orElse(OptionalDouble.empty()),
                         (room, si) -> say.say(room, new BlowerId(name), si)));
+    }
+
+    /** What is fed is said of one tank: several do not eat the same. */
+    private Optional<OwnValue> food() {
+        return tanks(
+                        "Dry food a day",
+                        Dimension.MASS,
+                        tank -> tank.feeding().stream()
+                                .mapToDouble(Tank.Feeding::kgPerDay)
+                                .findFirst(),
+                        ContentEdits::foodKg)
+                .filter(value -> names(PartId.Kind.TANK).size() == 1);
+    }
+
+    private interface OfTanks {
+        Attempt say(Room room, List<TankId> ids, OptionalDouble si);
+    }
+
+    private Optional<OwnValue> tanks(
+            String label, Dimension dimension, Function<Tank, OptionalDouble> now, OfTanks say) {
+        List<TankId> ids = names(PartId.Kind.TANK).stream().map(TankId::new).toList();
+        return ids.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new OwnValue(
+                        label,
+                        dimension,
+                        room -> common(Find.tanks(room, ids).stream().map(now)),
+                        (room, si) -> say.say(room, ids, si)));
     }
 
     private Optional<OwnValue> outlets(

@@ -5,13 +5,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.OptionalDouble;
 import javax.swing.JComboBox;
 import javax.swing.JTextField;
+import lungfish.edit.CircuitEdits;
 import lungfish.edit.Part;
 import lungfish.edit.Selection;
 import lungfish.room.Outlet;
 import lungfish.room.Rack;
 import lungfish.room.Room;
+import lungfish.room.Stirrer;
 import lungfish.room.Tank;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -115,6 +118,47 @@ final class ChosenSheetTest {
         assertThat(tanks().get(0).outlets().get(0).flow().targetM3PerS()).isEmpty();
         assertThat(bench.part(JTextField.class, "Target").getClientProperty("JTextField.placeholderText"))
                 .isEqualTo("1.50 L/min, usual for the device"); // box-filter in devices.csv
+    }
+
+    /** 0.4 g a day; the room of the garage is shown in metric units. */
+    @Test
+    void whoLivesInATankAndWhatTheyAreFedIsTyped() {
+        choose(Part.tank(tanks().get(0).id()));
+        type("Fish, and what one weighs", "20 rainbows, 8 g; 4 loaches, 12 g");
+        type("Dry food a day", "0.4 g");
+        type("Protein in the food", "45 %");
+        bench.part(JComboBox.class, "Just fed").setSelectedIndex(1);
+        Tank tank = tanks().get(0);
+        assertThat(tank.fish())
+                .containsExactly(new Tank.Fish("rainbows", 20, 0.008), new Tank.Fish("loaches", 4, 0.012));
+        assertThat(tank.feeding()).hasValue(new Tank.Feeding(0.0004, OptionalDouble.of(0.45)));
+        assertThat(tank.justFed()).hasValue(true);
+        type("Fish, and what one weighs", "many");
+        assertThat(tanks().get(0)).isEqualTo(tank);
+        assertThat(bench.part(ChosenSheet.class, "chosen").trouble()).isPresent();
+    }
+
+    @Test
+    void whatStirsATankWithoutTheAirIsChosen() {
+        choose(Part.tank(tanks().get(0).id()));
+        bench.part(JComboBox.class, "Stirred without air by").setSelectedIndex(1);
+        type("Power of that", "6 W");
+        bench.part(JComboBox.class, "Circuit of that").setSelectedIndex(1);
+        assertThat(room().stirrers()).singleElement().satisfies(stirrer -> {
+            assertThat(stirrer.tank()).isEqualTo(tanks().get(0).id());
+            assertThat(stirrer.kind()).isEqualTo(Stirrer.Kind.HANG_ON_FILTER);
+            assertThat(stirrer.powerW()).hasValue(6);
+            assertThat(stirrer.circuit()).hasValue(room().circuits().get(0).id());
+        });
+    }
+
+    @Test
+    void aCircuitThatIsNewCanBeChosenAtOnce() {
+        choose(Part.tank(tanks().get(0).id()));
+        int before = bench.part(JComboBox.class, "Circuit of that").getItemCount();
+        bench.desk().apply(CircuitEdits.add(room()).edit().orElseThrow());
+        assertThat(bench.part(JComboBox.class, "Circuit of that").getItemCount())
+                .isEqualTo(before + 1);
     }
 
     @Test

@@ -84,6 +84,12 @@ public final class DocsWindows {
                 super.dispatchEvent(event);
             }
         }
+
+        /** Hears again, after what it has been told so far. */
+        void leave() throws InterruptedException, InvocationTargetException {
+            EventQueue.invokeAndWait(() -> {});
+            pop();
+        }
     }
 
     private void all(String room) {
@@ -157,6 +163,7 @@ public final class DocsWindows {
         WindowPane assumed = window("garage-killifish", Preference.Theme.LIGHT, 100);
         save("window-assumed", after(assumed, ShowAssumed.class), USUAL);
         save("window-import", importing(), USUAL);
+        save("window-backup", after(window("basement-rainbows", Preference.Theme.LIGHT, 100), SayBackup.class), HIGH);
     }
 
     /** The three best blowers side by side. */

@@ -42,6 +42,7 @@ final class SpokenTest {
         GROWTH,
         SHUT,
         CONDITIONS,
+        BACKUP,
         WHY,
         TROUBLE,
         PIPES,
@@ -76,6 +77,7 @@ final class SpokenTest {
                 bench.act(ShutChosen.class);
             }
             case CONDITIONS -> bench.act(SetConditions.class);
+            case BACKUP -> bench.act(SayBackup.class);
             case WHY -> side.ask(Subject.NOISE);
             case PIPES -> bench.ask(Question.PIPES);
             case TROUBLE -> side.open(new TroubleSheet(bench.pane().view(), side, TROUBLE));

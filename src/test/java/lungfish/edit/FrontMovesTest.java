@@ -120,6 +120,20 @@ final class FrontMovesTest {
         assertThat(sentence(Copies.fill(room, ONE))).startsWith("No gap on that shelf of rack A is 60 cm long.");
     }
 
+    /** A shelf of 900 m, whose tanks of 60 cm could be copied some 1400 times: nobody wants that. */
+    @Test
+    void aShelfWithoutEndIsNotFilledWithoutEnd() {
+        Room endless = after(
+                ROOM,
+                RackEdits.resize(
+                        after(ROOM, RoomEdits.resize(ROOM, 950, 8, 2.5)),
+                        rack(ROOM, "A").id(),
+                        900,
+                        0.5));
+        Room filled = after(endless, Copies.fill(endless, ONE));
+        assertThat(rack(filled, "A").shelves().get(0).tanks()).hasSizeBetween(150, 220);
+    }
+
     @Test
     void aNewShelfRestsAboveTanksInStepAndLevelWithOtherRacks() {
         Rack a = rack(ROOM, "A");
