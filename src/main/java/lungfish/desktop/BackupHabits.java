@@ -42,7 +42,7 @@ final class BackupHabits {
     private BackupPart alarm() {
         return BackupParts.one(
                 "Low-pressure alarm",
-                "None: a failure at night is noticed in the morning.",
+                "None: nobody hears that the air is off.",
                 room.backup().alarm().isPresent(),
                 () -> List.of(amount("Rings at", BackupValues.ALARM_SET, Property.Usual.words("not known"))),
                 BackupEdits::removeAlarm,

@@ -67,8 +67,9 @@ final class PropertyFields {
         view.follow(field, () -> {
             Property.Said<String> said = words.now().apply(room());
             field.putClientProperty("JTextField.placeholderText", said.isMixed() ? MIXED : words.usual());
-            if (!field.isFocusOwner()) {
-                field.setText(said.common().orElse(""));
+            String now = said.common().orElse("");
+            if (!field.isFocusOwner() && !field.getText().equals(now)) {
+                field.setText(now);
                 field.setCaretPosition(0); // the beginning of a long text is seen
             }
             field.setToolTipText(

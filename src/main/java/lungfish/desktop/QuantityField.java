@@ -107,7 +107,7 @@ final class QuantityField extends JTextField {
         OptionalDouble si = now.get();
         shown = si.isPresent() ? view.quantities().show(si.getAsDouble(), dimension) : "";
         boolean isTyped = !getText().strip().equals(before);
-        if (!isTyped) {
+        if (!isTyped && !getText().equals(shown)) {
             setText(shown);
         }
         tellSilence();
