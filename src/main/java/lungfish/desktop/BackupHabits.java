@@ -44,10 +44,18 @@ final class BackupHabits {
                 "Low-pressure alarm",
                 "None: nobody hears that the air is off.",
                 room.backup().alarm().isPresent(),
-                () -> List.of(amount("Rings at", BackupValues.ALARM_SET, Property.Usual.words("not known"))),
+                () -> List.of(
+                        amount("Rings at", BackupValues.ALARM_SET, Property.Usual.words("not known")),
+                        Properties.circuit(
+                                "Power from",
+                                "its own battery, or not known",
+                                room,
+                                now -> new Property.Said<>(
+                                        List.of(now.backup().alarm().flatMap(Backup.Alarm::circuit))),
+                                BackupEdits::alarmCircuit)),
                 BackupEdits::removeAlarm,
                 adding("Add an alarm", BackupEdits::addAlarm),
-                EnumSet.of(Code.ALARM_MISSING, Code.ALARM_SET_WRONG));
+                EnumSet.of(Code.ALARM_MISSING, Code.ALARM_SET_WRONG, Code.ALARM_WITH_BLOWER));
     }
 
     private BackupPart times() {
@@ -112,7 +120,7 @@ final class BackupHabits {
                 "None is known. What hangs on one circuit fails together.",
                 room.circuits().stream().map(BackupHabits::circuit).toList(),
                 adding("Add a circuit", CircuitEdits::add),
-                EnumSet.of(Code.SHARED_CIRCUIT, Code.RESIDUAL_CURRENT));
+                EnumSet.of(Code.SHARED_CIRCUIT, Code.RESIDUAL_CURRENT, Code.NO_RESIDUAL_CURRENT));
     }
 
     private static Thing circuit(Circuit circuit) {

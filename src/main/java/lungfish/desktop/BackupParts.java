@@ -80,7 +80,12 @@ final class BackupParts {
                         catalogue.batteries().stream()
                                 .map(kind -> kind(kind.name(), now -> BatteryEdits.add(now, kind)))
                                 .toList())),
-                EnumSet.of(Code.RUNTIME_SHORT, Code.BATTERY_COLD_CHARGE, Code.BATTERY_FUSE, Code.BATTERY_VENTILATION));
+                EnumSet.of(
+                        Code.RUNTIME_SHORT,
+                        Code.BATTERY_COLD_CHARGE,
+                        Code.BATTERY_FUSE,
+                        Code.BATTERY_VENTILATION,
+                        Code.CHARGER_WITH_HEATERS));
     }
 
     private Thing battery(Battery battery, String name) {
@@ -140,7 +145,12 @@ final class BackupParts {
                         amount("Idle draw", BackupValues.INVERTER_IDLE, assumed(Assumable.INVERTER_IDLE))),
                 BackupEdits::removeInverter,
                 adding,
-                EnumSet.of(Code.INVERTER_MISSING, Code.INVERTER_TOO_SMALL, Code.STARTING_SURGE, Code.WAVEFORM));
+                EnumSet.of(
+                        Code.INVERTER_MISSING,
+                        Code.INVERTER_UNSAID,
+                        Code.INVERTER_TOO_SMALL,
+                        Code.STARTING_SURGE,
+                        Code.WAVEFORM));
     }
 
     private Property wave() {

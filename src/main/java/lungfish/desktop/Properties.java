@@ -82,6 +82,16 @@ final class Properties {
             Room room,
             Function<Room, Property.Said<CircuitId>> now,
             BiFunction<Room, java.util.Optional<CircuitId>, Attempt> say) {
+        return circuit(label, "not known", room, now, say);
+    }
+
+    /** The same, with what is meant where none is said. */
+    static Property circuit(
+            String label,
+            String unsaid,
+            Room room,
+            Function<Room, Property.Said<CircuitId>> now,
+            BiFunction<Room, java.util.Optional<CircuitId>, Attempt> say) {
         return new Property.OneOf<>(
                 label,
                 PropertyFields.orNothing(room.circuits().stream().map(Circuit::id)),
@@ -89,7 +99,7 @@ final class Properties {
                                 .filter(circuit -> circuit.id().equals(that))
                                 .map(Circuit::name)
                                 .findFirst())
-                        .orElse("not known"),
+                        .orElse(unsaid),
                 now,
                 say);
     }

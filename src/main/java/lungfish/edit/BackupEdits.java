@@ -11,6 +11,7 @@ import lungfish.room.Backup.Generator;
 import lungfish.room.Backup.Inverter;
 import lungfish.room.Backup.Shedding;
 import lungfish.room.Backup.Standby;
+import lungfish.room.CircuitId;
 import lungfish.room.Room;
 
 /**
@@ -99,6 +100,19 @@ public final class BackupEdits {
     /** A low-pressure alarm, its setting unknown. */
     public static Attempt addAlarm(Room room) {
         return change(room, "Add an alarm", backup -> backup.withAlarm(Optional.of(new Alarm(OptionalDouble.empty()))));
+    }
+
+    /** The circuit that the alarm draws its power from; empty: unknown, or a battery of its own. */
+    public static Attempt alarmCircuit(Room room, Optional<CircuitId> circuit) {
+        if (room.backup().alarm().isEmpty()) {
+            return Refused.because("There is no alarm.", "Add it first.");
+        }
+        return CircuitEdits.isThere(room, circuit)
+                ? change(
+                        room,
+                        "Set the circuit of the alarm",
+                        backup -> backup.withAlarm(backup.alarm().map(alarm -> alarm.on(circuit))))
+                : Refused.nothing("circuit");
     }
 
     public static Attempt removeAlarm(Room room) {

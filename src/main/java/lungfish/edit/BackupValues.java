@@ -46,7 +46,8 @@ public final class BackupValues {
             Dimension.PRESSURE,
             Limits.above(0, MOST_PA),
             backup -> backup.alarm().map(Alarm::setPa).orElse(OptionalDouble.empty()),
-            (backup, pa) -> backup.withAlarm(Optional.of(new Alarm(pa))));
+            (backup, pa) -> backup.withAlarm(
+                    Optional.of(backup.alarm().orElse(new Alarm(pa)).withSetPa(pa))));
     public static final OwnValue NOTICE = BACKUP.value(
             "Time until somebody notices",
             Dimension.DURATION,

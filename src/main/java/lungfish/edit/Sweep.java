@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import lungfish.room.Backup;
 import lungfish.room.Blower;
 import lungfish.room.Circuit;
 import lungfish.room.CircuitId;
@@ -49,9 +50,11 @@ final class Sweep {
                 room.stirrers(), stirrer -> stirrer.on(stirrer.circuit().filter(circuits::contains))));
         step = step.withBlowers(Each.changed(
                 step.blowers(), blower -> blower.on(blower.circuit().filter(circuits::contains))));
-        return step.withBackup(step.backup()
+        Backup backup = step.backup();
+        return step.withBackup(backup.withAlarm(
+                        backup.alarm().map(alarm -> alarm.on(alarm.circuit().filter(circuits::contains))))
                 .withBatteries(Each.changed(
-                        step.backup().batteries(),
+                        backup.batteries(),
                         battery -> battery.chargedFrom(battery.chargedFrom().filter(circuits::contains)))));
     }
 

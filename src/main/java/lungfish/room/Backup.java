@@ -215,6 +215,16 @@ public record Backup(
         public Alarm(OptionalDouble setPa) {
             this(setPa, Optional.empty());
         }
+
+        /** The same alarm, ringing there, Pa gauge; empty: unknown. */
+        public Alarm withSetPa(OptionalDouble that) {
+            return new Alarm(that, circuit);
+        }
+
+        /** The same alarm on this circuit; empty: unknown, or a battery of its own. */
+        public Alarm on(Optional<CircuitId> that) {
+            return new Alarm(setPa, that);
+        }
     }
 
     /** How the room is cut down to its essential outlets. */

@@ -151,6 +151,15 @@ final class BackupEditsTest {
                 .contains("plug of its own");
     }
 
+    /** Where it rings is one thing, what it hangs on another. */
+    @Test
+    void anAlarmThatIsSetStaysOnItsCircuit() {
+        Room room = after(withCircuit(), BackupEdits.addAlarm(withCircuit()));
+        room = after(room, BackupEdits.alarmCircuit(room, Optional.of(CIRCUIT)));
+        room = after(room, BackupValues.ALARM_SET.say(room, OptionalDouble.of(5000)));
+        assertThat(room.backup().alarm()).hasValue(new Backup.Alarm(OptionalDouble.of(5000), Optional.of(CIRCUIT)));
+    }
+
     /** How long it takes stays when only what starts it changes. */
     @Test
     void whatStartsTheStandbyAndHowLongThatTakesAreSaidApart() {
@@ -176,14 +185,18 @@ final class BackupEditsTest {
         room = after(room, MachineEdits.circuit(room, new BlowerId("b"), on));
         room = after(room, StirrerEdits.stir(room, List.of(ONE), Optional.of(Stirrer.Kind.POWERHEAD)));
         room = after(room, StirrerEdits.circuit(room, List.of(ONE), on));
-        assertThat(wired(room)).isEqualTo(List.of(on, on, on));
+        room = after(room, BackupEdits.addAlarm(room));
+        room = after(room, BackupEdits.alarmCircuit(room, on));
+        assertThat(wired(room)).containsOnly(on).hasSize(4);
         assertThat(wired(after(room, CircuitEdits.remove(room, CIRCUIT))))
-                .isEqualTo(List.of(Optional.empty(), Optional.empty(), Optional.empty()));
+                .containsOnly(Optional.empty())
+                .hasSize(4);
     }
 
     private static List<Optional<CircuitId>> wired(Room room) {
         return List.of(
                 battery(room).chargedFrom(),
+                room.backup().alarm().flatMap(Backup.Alarm::circuit),
                 room.blowers().get(0).circuit(),
                 room.stirrers().get(0).circuit());
     }

@@ -64,6 +64,7 @@ final class RandomBackupEdits {
             (any, room) -> BackupEdits.removePumps(room),
             (any, room) -> BackupEdits.start(room, any.maybeOne(List.of(Backup.Standby.Start.values()))),
             (any, room) -> BackupEdits.addAlarm(room),
+            (any, room) -> BackupEdits.alarmCircuit(room, Optional.of(circuit(any, room))),
             (any, room) -> BackupEdits.removeAlarm(room),
             (any, room) -> BackupValues.ALARM_SET.say(room, any.maybe(500, 9000)),
             (any, room) -> BackupEdits.addShedding(room),
