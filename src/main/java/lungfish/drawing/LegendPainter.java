@@ -78,7 +78,7 @@ public final class LegendPainter {
         }
         scene.water()
                 .ifPresent(water -> entries.add(new Entry(
-                        (x, y, ink) -> new WaterLine(ink).sign(x, y), WaterPainter.saying(water, quantities))));
+                        (x, y, ink) -> WaterLine.fromAbove(ink).sign(x, y), WaterPainter.saying(water, quantities))));
         if (scene.plan().flatMap(Plan::trials).isPresent()) {
             entries.add(new Entry(LegendPainter::valve, scene.shown().words()));
         }

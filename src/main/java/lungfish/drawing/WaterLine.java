@@ -13,22 +13,35 @@ import lungfish.quantity.Dimension;
 /** Paints the course of water: dashed, with arrow heads the way it goes, and the heights that decide at their places. */
 final class WaterLine {
     private static final double WIDE_PX = 2.4;
-    private static final double VEIL_PX = 6;
+    private static final double VEIL_PX = 5;
     private static final double DASH_PX = 7;
     private static final double HEAD_EVERY_PX = 74;
     private static final double HEAD_PX = 7;
     private static final double GAP_PX = 14;
 
     /** Where a tag may stand beside its place, the best first: across and down, -1 to 1. */
-    private static final double[][] SIDES = {
+    private static final double[][] ABOVE = {
         {0, -1}, {1, -1}, {-1, -1}, {1, 0}, {-1, 0}, {0, 1}, {1, 1}, {-1, 1}, {0, -3}, {0, 3}
     };
 
+    /** On a front the water rises and falls: tags stand to the sides of it. */
+    private static final double[][] BESIDE = {{1, 0}, {-1, 0}, {1, -1}, {-1, -1}, {1, 1}, {-1, 1}, {3, 0}, {-3, 0}};
+
     private final Ink ink;
+    private final double[][] sides;
     private final List<Rectangle2D> tags = new ArrayList<>();
 
-    WaterLine(Ink ink) {
+    private WaterLine(Ink ink, double[][] sides) {
         this.ink = ink;
+        this.sides = sides;
+    }
+
+    static WaterLine fromAbove(Ink ink) {
+        return new WaterLine(ink, ABOVE);
+    }
+
+    static WaterLine onFront(Ink ink) {
+        return new WaterLine(ink, BESIDE);
     }
 
     /** One unbroken piece of the course, in pixels. */
@@ -43,7 +56,7 @@ final class WaterLine {
         ink.draw(
                 path,
                 ink.palette().sheet(),
-                new BasicStroke((float) ink.px(VEIL_PX), BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+                new BasicStroke((float) ink.px(VEIL_PX), BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND));
         ink.draw(path, ink.palette().accent(), ink.dashed(WIDE_PX, DASH_PX));
         heads(line);
     }
@@ -119,13 +132,13 @@ final class WaterLine {
     }
 
     private Rectangle2D free(Point2D at, double wide, double high) {
-        for (double[] side : SIDES) {
+        for (double[] side : sides) {
             Rectangle2D box = Boxes.beside(at, side[0], side[1], ink.px(GAP_PX), wide, high);
             if (tags.stream().noneMatch(box::intersects)) {
                 return box;
             }
         }
-        return Boxes.beside(at, 0, -1, ink.px(GAP_PX), wide, high);
+        return Boxes.beside(at, sides[0][0], sides[0][1], ink.px(GAP_PX), wide, high);
     }
 
     /** A short piece of it, for the legend. */

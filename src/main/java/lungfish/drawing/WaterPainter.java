@@ -22,20 +22,20 @@ public final class WaterPainter {
     private final WaterLine line;
     private final Viewport view;
 
-    private WaterPainter(WaterLaid water, Ink ink) {
+    private WaterPainter(WaterLaid water, WaterLine line, Viewport view) {
         this.water = water;
-        this.line = new WaterLine(ink);
-        this.view = ink.view();
+        this.line = line;
+        this.view = view;
     }
 
     /** Over the room from above. */
     static void paint(WaterLaid water, Ink ink) {
-        new WaterPainter(water, ink).fromAbove();
+        new WaterPainter(water, WaterLine.fromAbove(ink), ink.view()).fromAbove();
     }
 
     /** Over the front of a rack. */
     public static void paint(WaterLaid water, RackScene scene, Viewport view, Look look, Graphics2D g) {
-        new WaterPainter(water, new Ink(look, view, g)).onFront(scene);
+        new WaterPainter(water, WaterLine.onFront(new Ink(look, view, g)), view).onFront(scene);
     }
 
     /** What the line says, for the legend: "the way of water when the air stops: 45 L, once lifted 70 cm". */
