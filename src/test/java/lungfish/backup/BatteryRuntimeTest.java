@@ -107,7 +107,13 @@ final class BatteryRuntimeTest {
                 OptionalDouble.empty(),
                 Optional.of(Inverter.Wave.SINE));
         assertThat(codes(roomOf(withInverter(backup, strong)))).doesNotContain(Code.INVERTER_UNSAID);
-        assertThat(codes(roomOf(backup))).contains(Code.INVERTER_UNSAID);
+        Inverter ofUnknownWave = new Inverter(
+                OptionalDouble.empty(),
+                OptionalDouble.empty(),
+                OptionalDouble.of(80),
+                OptionalDouble.empty(),
+                Optional.empty());
+        assertThat(codes(roomOf(withInverter(backup, ofUnknownWave)))).contains(Code.INVERTER_UNSAID);
     }
 
     @Test

@@ -115,6 +115,13 @@ final class RedundancyTest {
     }
 
     @Test
+    void aPumpOfUnknownCircuitIsCountedToThatWhichTakesMost() {
+        RoomBuilder room = tanks().with(aBlower("P").today("o1", "o2").circuit("c1"))
+                .with(aBlower("Q").today("o3"));
+        assertThat(way(Way.SMALL_PUMPS, room).tanks(Common.Cause.CIRCUIT)).isEqualTo(3);
+    }
+
+    @Test
     void whereNobodySaysWhatPumpsFeedEachTankIsSupposedToHaveOne() {
         Standing pumps = way(Way.SMALL_PUMPS, tanks());
         assertThat(pumps.drawn()).isFalse();
