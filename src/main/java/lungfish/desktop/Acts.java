@@ -62,6 +62,7 @@ record Acts(
                                 new SetConditions(window),
                                 new SayBackup(window),
                                 new SwitchTrial(window),
+                                new HalfDrainChosen(window),
                                 new ShutChosen(window)),
                         Arrays.stream(Subject.values()).map(subject -> new AskWhy(window, subject)),
                         Stream.of(new AskWhyOutlet(window)))

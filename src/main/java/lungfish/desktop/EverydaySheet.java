@@ -1,24 +1,22 @@
 package lungfish.desktop;
 
 import java.awt.Font;
-import java.awt.event.MouseAdapter;
-import java.awt.event.MouseEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Consumer;
 import java.util.function.Function;
-import javax.swing.DefaultListModel;
-import javax.swing.JList;
-import javax.swing.ListSelectionModel;
+import java.util.stream.Collectors;
+import lungfish.catalogue.Catalogue;
 import lungfish.desk.Later;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Shown;
 import lungfish.drawing.Type;
+import lungfish.edit.Selection;
 import lungfish.everyday.Disturbance.Kind;
 import lungfish.everyday.Disturbed;
 import lungfish.everyday.Everyday;
-import lungfish.everyday.Moved;
+import lungfish.everyday.Lack;
+import lungfish.everyday.Named;
 import lungfish.plan.Plan;
 import lungfish.reason.PartId;
 import lungfish.report.EverydayAdvice;
@@ -26,49 +24,56 @@ import lungfish.report.EverydayWords;
 import lungfish.room.OutletId;
 
 /**
- * What the others do when some outlets are shut and no other valve is touched: retune or not, and what the bleed could do
- * instead. It follows the room, and the trial that is shown.
+ * What an everyday disturbance does to every outlet while no valve is touched, and what to do about it. One click asks of
+ * another. It follows the room, the trial that is shown, and what is chosen on the drawing; nothing chosen means the whole room.
  */
 final class EverydaySheet extends SideSheet {
-    private final transient Set<OutletId> shut;
-    private final transient Consumer<PartId> leads;
+    private final Side side;
     private final transient Later<Asked, Optional<Disturbed>> later;
     private final Stack stack = new Stack();
+    private final DisturbanceChips chips;
+    private final Paragraph whom;
     private final Paragraph verdict;
     private final Paragraph because;
+    private final Paragraph findings;
+    private final Paragraph advice;
     private final Paragraph blower;
-    private final Paragraph instead;
     private final Paragraph trial;
-    private final DefaultListModel<Moved> others = new DefaultListModel<>();
-    private final JList<Moved> list = new JList<>(others);
-    private final MovedCell cell;
-    private boolean isAwaited;
+    private final MovedList outlets;
+    private final ChangesPanel picture;
+    private transient Set<OutletId> meant = Set.of();
+    private transient Optional<Selection> seen = Optional.empty();
+    private boolean isLeading;
 
     /** All that the answer depends on. */
-    private record Asked(Plan plan, Shown shown, Set<OutletId> shut) {}
+    private record Asked(Plan plan, Shown shown, Kind kind, Set<OutletId> meant) {}
 
-    /**
-     * A sheet.
-     *
-     * @param shut the outlets that are shut
-     * @param leads leads to one of the others
-     */
-    EverydaySheet(View view, Side side, Set<OutletId> shut, Consumer<PartId> leads) {
-        super(view, side, "What if these are shut?");
-        this.shut = Set.copyOf(shut);
-        this.leads = leads;
-        verdict = paragraph(Type::headline, "closing-verdict");
-        because = paragraph(Type::body, "closing-because");
-        blower = paragraph(Type::body, "closing-blower");
-        instead = paragraph(Type::body, "closing-instead");
-        trial = new Paragraph(view, Type::label, Palette::softInk, this::contentPx);
-        stack.add(trial, "growx");
-        cell = new MovedCell(view, this::contentPx, this::isCurrent);
-        otherList();
-        stack.add(list, "growx, wmin 0");
+    EverydaySheet(View view, Side side) {
+        super(view, side, "Everyday disturbances");
+        this.side = side;
+        chips = new DisturbanceChips(view, this::contentPx, this::tell);
+        stack.add(chips, "growx");
+        whom = paragraph(Type::label, "everyday-whom");
+        verdict = paragraph(Type::headline, "everyday-verdict");
+        because = paragraph(Type::body, "everyday-because");
+        findings = paragraph(Type::body, "everyday-findings");
+        picture = new ChangesPanel(view, this::contentPx, this::isCurrent);
+        stack.add(picture.drawn(), "growx");
+        advice = paragraph(Type::body, "everyday-advice");
+        blower = paragraph(Type::body, "everyday-blower");
+        trial = paragraph(Type::label, "everyday-trial");
+        outlets = new MovedList(view, this::contentPx, this::isCurrent, this::lead);
+        stack.add(outlets.list(), "growx, wmin 0");
         add(Side.scrolling(stack), "grow, push, hmin 0");
-        later = asking((asked, progress) -> answer(asked), this::said);
+        Catalogue catalogue = view.desk().shared().catalogue();
+        later = asking((asked, progress) -> answer(asked, catalogue), this::said);
         view.follow(this, this::tell);
+    }
+
+    /** Asks of another disturbance. */
+    void ask(Kind kind) {
+        chips.choose(kind);
+        tell();
     }
 
     /** Large text gets the room of a table. */
@@ -84,36 +89,18 @@ final class EverydaySheet extends SideSheet {
         return paragraph;
     }
 
-    private void otherList() {
-        list.setName("closing-others");
-        list.getAccessibleContext().setAccessibleName("The other outlets, the most changed first");
-        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setCellRenderer(cell);
-        list.addMouseListener(new MouseAdapter() {
-            @Override
-            public void mouseClicked(MouseEvent event) {
-                lead();
-            }
-        });
-        Keys.bind(list, "ENTER", this::lead);
+    /** What the list leads to is shown, and asked of no more than before. */
+    private void lead(PartId part) {
+        isLeading = true;
+        side.lead(part);
+        isLeading = false;
     }
 
-    private void lead() {
-        Moved chosen = list.getSelectedValue();
-        if (chosen != null) {
-            leads.accept(chosen.need().id().part());
-        }
-    }
-
-    private Optional<Disturbed> answer(Asked asked) {
+    private static Optional<Disturbed> answer(Asked asked, Catalogue catalogue) {
         return asked.plan()
                 .trials()
-                .flatMap(trials -> Everyday.of(
-                        asked.plan(),
-                        asked.shown().of(trials),
-                        Kind.SHUT,
-                        asked.shut(),
-                        view().desk().shared().catalogue()));
+                .flatMap(trials ->
+                        Everyday.of(asked.plan(), asked.shown().of(trials), asked.kind(), asked.meant(), catalogue));
     }
 
     /** The question holds a plan, which may itself be that of an older room. */
@@ -122,68 +109,82 @@ final class EverydaySheet extends SideSheet {
     }
 
     private void tell() {
-        view().plan().ifPresent(plan -> later.ask(new Asked(plan, view().shown(), shut)));
+        look();
+        view().plan().ifPresent(plan -> later.ask(new Asked(plan, view().shown(), chips.chosen(), meant)));
         said();
+    }
+
+    @Override
+    void marked() {
+        if (!Optional.of(view().selection()).equals(seen)) {
+            tell();
+        }
+    }
+
+    /** Takes what is chosen; a choice that this sheet has made itself changes nothing. */
+    private void look() {
+        Optional<Selection> now = Optional.of(view().selection());
+        if (!now.equals(seen) && !isLeading) {
+            meant = view().selection().parts().stream()
+                    .flatMap(part -> Named.outlets(view().desk().room(), part.id()).stream())
+                    .flatMap(Set::stream)
+                    .collect(Collectors.toSet());
+        }
+        seen = now;
     }
 
     /** Says the newest answer; while it is not that of the room as it is now, softly. */
     private void said() {
         Optional<Disturbed> answer = later.answer().flatMap(found -> found);
-        list.setBackground(view().look().palette().sheet());
         trial.setText(view().shown().words() + "; the most changed first");
         answer.ifPresentOrElse(this::say, this::sayNothing);
+        outlets.show(answer);
+        picture.show(answer, view().plan());
+        trial.setVisible(answer.isPresent());
         boolean isOld = !isCurrent();
-        for (Paragraph each : List.of(verdict, because, blower, instead)) {
+        for (Paragraph each : List.of(whom, verdict, because, blower, advice)) {
             each.inked(isOld ? Palette::free : Palette::ink);
         }
+        findings.inked(isOld ? Palette::free : Palette::accent);
         revalidate();
         repaint();
     }
 
-    private void say(Disturbed closing) {
-        EverydayWords words = new EverydayWords(closing, view().quantities(), view().names());
+    private void say(Disturbed answer) {
+        EverydayWords words = new EverydayWords(answer, view().quantities(), view().names());
+        whom.setText(whom(answer));
         verdict.setText(words.headline());
         because.setText(words.because());
         blower.setText(words.pressure());
-        instead.setText(String.join("\n", new EverydayAdvice(closing, view().quantities(), view().names()).says()));
-        cell.says(words);
-        if (!List.of(others.toArray()).equals(closing.others())) {
-            others.clear();
-            others.addAll(closing.others());
-        }
-        leadIn();
+        advice.setText(String.join("\n", new EverydayAdvice(answer, view().quantities(), view().names()).says()));
+        findings.setText(answer.findings().stream()
+                .map(finding -> view().sentences().says(finding) + " "
+                        + view().sentences().mend(finding))
+                .collect(Collectors.joining("\n")));
+        findings.setVisible(!answer.findings().isEmpty());
+    }
+
+    private String whom(Disturbed answer) {
+        String name = EverydayWords.name(answer.what().kind());
+        return answer.what().kind().isOfBlower() || answer.what().kind().isOfHatchery()
+                ? name
+                : name + ", "
+                        + (meant.isEmpty() ? "the whole room: choose a rack or a tank to ask of it" : "what is chosen");
     }
 
     private void sayNothing() {
-        others.clear();
+        Optional<Lack> lack = view().plan().flatMap(plan -> Lack.of(plan, chips.chosen(), meant));
+        boolean isWorking = later.isRunning() || lack.isEmpty();
+        whom.setText(EverydayWords.name(chips.chosen()));
+        verdict.setText(isWorking ? "…" : "Not to be told");
+        because.setText(isWorking ? "being worked out" : EverydayWords.says(lack.orElseThrow()));
         blower.setText("");
-        instead.setVisible(false);
-        verdict.setText(later.isRunning() ? "…" : shut.isEmpty() ? "Nothing to shut" : "Not to be told");
-        because.setText(
-                later.isRunning()
-                        ? "being worked out"
-                        : shut.isEmpty()
-                                ? "Nothing that is chosen has an outlet in place. Choose outlets, tanks, shelves or racks; or"
-                                        + " nothing at all: then those are meant that run only sometimes."
-                                : "The room cannot be solved: see what must be mended first.");
-    }
-
-    /** The sheet was given the focus before there was an answer to take it. */
-    private void leadIn() {
-        if (isAwaited && !others.isEmpty()) {
-            isAwaited = false;
-            takeFocus();
-        }
+        advice.setText("");
+        findings.setVisible(false);
     }
 
     @Override
     void takeFocus() {
-        if (others.isEmpty()) {
-            isAwaited = true;
-            super.takeFocus();
-        } else {
-            list.requestFocusInWindow();
-            list.setSelectedIndex(Math.max(0, list.getSelectedIndex()));
-        }
+        chips.takeFocus();
     }
 }

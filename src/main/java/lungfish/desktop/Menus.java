@@ -56,6 +56,7 @@ final class Menus {
         acts.chosen().forEach(menu::add);
         menu.addSeparator();
         menu.add(acts.the(ShowChosen.class));
+        menu.add(acts.the(HalfDrainChosen.class));
         menu.add(acts.the(ShutChosen.class));
         return menu;
     }

@@ -67,7 +67,7 @@ final class MovedCell extends JPanel implements ListCellRenderer<Moved> {
         Palette palette = view.look().palette();
         Type type = view.look().type();
         boolean isOld = !isCurrent.getAsBoolean();
-        name.setIcon(new StateIcon(view, mark(moved.after().state())));
+        name.setIcon(new StateIcon(view, OutletState.of(moved.after().state())));
         name.setIconTextGap(view.px(6));
         name.setText(
                 moved.need().id().text() + "  " + moved.need().seat().tank().name());
@@ -86,15 +86,6 @@ final class MovedCell extends JPanel implements ListCellRenderer<Moved> {
 
     private String flow(double m3PerS) {
         return view.quantities().show(m3PerS, Dimension.AIR_FLOW);
-    }
-
-    private static OutletState mark(DropFlow.State state) {
-        return switch (state) {
-            case CLOSED -> OutletState.CLOSED;
-            case STARVED -> OutletState.STARVED;
-            case SERVED -> OutletState.SERVED;
-            case GREEDY -> OutletState.GREEDY;
-        };
     }
 
     private static String word(DropFlow.State state) {

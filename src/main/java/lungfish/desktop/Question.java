@@ -2,13 +2,14 @@ package lungfish.desktop;
 
 import java.awt.event.KeyEvent;
 
-/** What a keeper asks before buying; each is answered on a sheet of its own beside the room. */
+/** What a keeper asks of the plan; each is answered on a sheet of its own beside the room. */
 enum Question {
+    EVERYDAY("Everyday", "Everyday disturbances…", 'E', KeyEvent.VK_Y),
+    TODAY("Today", "Today's pumps beside the plan…", 'T', KeyEvent.VK_9),
     BLOWERS("Blowers", "Choose the blower…", 'B', KeyEvent.VK_B),
     PIPES("Pipes", "Pipe sizes and the cheapest build…", 'P', KeyEvent.VK_6),
     GROWTH("Growth", "Room to grow, place by place and stage by stage…", 'G', KeyEvent.VK_7),
-    SURE("How sure", "How sure the plan is…", 'S', KeyEvent.VK_8),
-    TODAY("Today", "Today's pumps beside the plan…", 'T', KeyEvent.VK_9);
+    SURE("How sure", "How sure the plan is…", 'S', KeyEvent.VK_8);
 
     private final String word;
     private final String says;
@@ -41,8 +42,17 @@ enum Question {
         return key;
     }
 
+    /** Whether it is asked while living with the air, not before choosing what gives it. */
+    boolean isOfLiving() {
+        return switch (this) {
+            case EVERYDAY, TODAY -> true;
+            case BLOWERS, PIPES, GROWTH, SURE -> false;
+        };
+    }
+
     SideSheet sheet(View view, Side side) {
         return switch (this) {
+            case EVERYDAY -> new EverydaySheet(view, side).sayingNotYet();
             case BLOWERS -> new BlowerSheet(view, side).sayingNotYet();
             case PIPES -> new PipesSheet(view, side).sayingNotYet();
             case GROWTH -> new GrowthSheet(view, side).sayingNotYet();

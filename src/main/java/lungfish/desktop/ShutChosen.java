@@ -1,10 +1,7 @@
 package lungfish.desktop;
 
 import java.awt.event.KeyEvent;
-import java.util.Set;
-import java.util.stream.Collectors;
-import lungfish.everyday.Named;
-import lungfish.room.OutletId;
+import lungfish.everyday.Disturbance.Kind;
 
 /** Asks what the others do when the outlets of what is chosen are shut; with nothing chosen, those that run only sometimes. */
 final class ShutChosen extends Act {
@@ -17,18 +14,6 @@ final class ShutChosen extends Act {
 
     @Override
     void act() {
-        View view = window.view();
-        Side side = window.side();
-        side.open(new EverydaySheet(view, side, meant(view), window.center()::leadTo));
-    }
-
-    private static Set<OutletId> meant(View view) {
-        if (view.selection().isEmpty()) {
-            return Named.outlets(view.desk().room(), Named.SOMETIMES).orElse(Set.of());
-        }
-        return view.selection().parts().stream()
-                .flatMap(part -> Named.outlets(view.desk().room(), part.id()).stream())
-                .flatMap(Set::stream)
-                .collect(Collectors.toSet());
+        window.side().ask(window.view().selection().isEmpty() ? Kind.HATCHERY_OFF : Kind.SHUT);
     }
 }

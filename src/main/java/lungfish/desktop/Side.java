@@ -17,6 +17,7 @@ import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
 import lungfish.catalogue.BlowerClass;
 import lungfish.edit.BlowerDraft;
+import lungfish.everyday.Disturbance.Kind;
 import lungfish.reason.PartId;
 import lungfish.room.Blower;
 import lungfish.room.OutletId;
@@ -59,6 +60,11 @@ final class Side extends JPanel {
         add(tabs, BorderLayout.NORTH);
         add(deck, BorderLayout.CENTER);
         view.onChange(this::revalidate);
+        view.onMark(() -> {
+            if (open != null) {
+                open.marked();
+            }
+        });
     }
 
     private SidePanel panel(Subject subject) {
@@ -139,6 +145,14 @@ final class Side extends JPanel {
             asked = question;
         }
         tabs.tell(Optional.of(question), false);
+    }
+
+    /** Asks of an everyday disturbance, of what is chosen. */
+    void ask(Kind kind) {
+        ask(Question.EVERYDAY);
+        if (open instanceof EverydaySheet sheet) {
+            sheet.ask(kind);
+        }
     }
 
     /** What leads to a part of the room. */

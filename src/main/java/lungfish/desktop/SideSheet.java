@@ -82,6 +82,9 @@ abstract class SideSheet extends Sheet {
         return later;
     }
 
+    /** Something else is chosen, or lies under the pointer. */
+    void marked() {}
+
     /** Another sheet, or none, is shown from now on. */
     void left() {
         asked.forEach(Later::stop);

@@ -9,21 +9,27 @@ import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 
-/** Over the column beside the room: the panels at a glance, and the questions that are answered before buying. */
+/**
+ * Over the column beside the room: in the first row the panels at a glance and the questions of living with the air, in the
+ * second those that are asked before choosing what gives it.
+ */
 final class SideTabs extends JPanel {
     private final JToggleButton glance = new JToggleButton("Now");
     private final Map<Question, JToggleButton> questions = new EnumMap<>(Question.class);
     private final ButtonGroup group = new ButtonGroup();
 
     SideTabs(View view, Side side) {
-        super(new MigLayout("insets 0, fillx, gap 2 0", "[grow, fill]"));
+        super(new MigLayout("insets 0, fillx, wrap 1, gap 0 2", "[grow, fill]"));
         setOpaque(false);
+        JPanel living = row();
+        JPanel choosing = row();
         getAccessibleContext().setAccessibleName("Questions");
-        tab(glance, "The panels at a glance (Esc)", side::close);
+        tab(living, glance, "The panels at a glance (Esc)", side::close);
         for (Question question : Question.values()) {
             JToggleButton tab = new JToggleButton(question.word());
             questions.put(question, tab);
-            tab(tab, question.says() + Keys.inBrackets(Act.menuKey(question.key())), () -> side.ask(question));
+            JPanel row = question.isOfLiving() ? living : choosing;
+            tab(row, tab, question.says() + Keys.inBrackets(Act.menuKey(question.key())), () -> side.ask(question));
         }
         view.follow(this, () -> {
             glance.setFont(view.look().type().label());
@@ -32,13 +38,20 @@ final class SideTabs extends JPanel {
         tell(Optional.empty(), false);
     }
 
-    private void tab(JToggleButton tab, String tip, Runnable does) {
+    private JPanel row() {
+        JPanel row = new JPanel(new MigLayout("insets 0, fillx, gap 2 0", "[grow, fill]"));
+        row.setOpaque(false);
+        add(row, "growx, wmin 0");
+        return row;
+    }
+
+    private void tab(JPanel row, JToggleButton tab, String tip, Runnable does) {
         tab.setName("side-" + tab.getText());
         tab.setToolTipText(tip);
         tab.setMargin(new Insets(2, 4, 2, 4));
         tab.addActionListener(event -> does.run());
         group.add(tab);
-        add(tab, "wmin 0");
+        row.add(tab, "wmin 0");
     }
 
     /** What is shown below: a question, another sheet, or the panels. */

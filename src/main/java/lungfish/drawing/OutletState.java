@@ -25,6 +25,16 @@ public enum OutletState {
         return word;
     }
 
+    /** Against its target alone. */
+    public static OutletState of(DropFlow.State state) {
+        return switch (state) {
+            case CLOSED -> CLOSED;
+            case STARVED -> STARVED;
+            case SERVED -> SERVED;
+            case GREEDY -> GREEDY;
+        };
+    }
+
     /** In one of the two trials. */
     public static OutletState of(OutletPlan outlet, Shown shown) {
         return switch (shown) {

@@ -119,7 +119,7 @@ public final class DocsWindows {
     /** What the terminal answers programs, beside the pictures of the same. */
     private static void answers(String room) throws IOException {
         Path into = Files.createDirectories(Path.of("docs/answers"));
-        for (String command : List.of("blowers", "pipes", "stages", "sure", "outage")) {
+        for (String command : List.of("blowers", "pipes", "stages", "everyday", "sure", "outage")) {
             Path file = into.resolve(command + "-" + room + ".json");
             try (PrintStream out = new PrintStream(file.toFile(), StandardCharsets.UTF_8)) {
                 Terminal.run(new String[] {command, room, "--json"}, out, System.err);
@@ -158,6 +158,9 @@ public final class DocsWindows {
         WindowPane shut = window("garage-killifish", Preference.Theme.LIGHT, 100);
         shut.view().choose(shut.view().desk().room().racks().get(2).id().part());
         save("window-shut", after(shut, ShutChosen.class), USUAL);
+        WindowPane drained = window("basement-rainbows", Preference.Theme.LIGHT, 100);
+        drained.view().choose(drained.view().desk().room().racks().get(1).id().part());
+        save("window-everyday", after(drained, HalfDrainChosen.class), USUAL);
         WindowPane asSet = window("garage-killifish", Preference.Theme.LIGHT, 100);
         save("window-as-set", after(asSet, SwitchTrial.class), USUAL);
         WindowPane assumed = window("garage-killifish", Preference.Theme.LIGHT, 100);

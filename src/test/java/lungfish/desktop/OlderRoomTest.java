@@ -111,13 +111,13 @@ final class OlderRoomTest {
     @Test
     void whatWasShutInAnOlderPlanIsSoft() {
         bench.act(ShutChosen.class);
-        assertThat(isSoft("closing-verdict")).isFalse();
+        assertThat(isSoft("everyday-verdict")).isFalse();
 
         changeTheRoom();
 
-        assertThat(isSoft("closing-verdict")).isTrue();
+        assertThat(isSoft("everyday-verdict")).isTrue();
         workOff();
-        assertThat(isSoft("closing-verdict")).isFalse();
+        assertThat(isSoft("everyday-verdict")).isFalse();
     }
 
     @Test
