@@ -156,7 +156,8 @@ final class EverydaySheet extends SideSheet {
         verdict.setText(words.headline());
         because.setText(words.because());
         blower.setText(words.pressure());
-        advice.setText(String.join("\n", new EverydayAdvice(answer, view().quantities(), view().names()).says()));
+        advice.setText(new EverydayAdvice(answer, view().quantities(), view().names())
+                .says().stream().map(each -> "→ " + each).collect(Collectors.joining("\n")));
         findings.setText(answer.findings().stream()
                 .map(finding -> view().sentences().says(finding) + " "
                         + view().sentences().mend(finding))

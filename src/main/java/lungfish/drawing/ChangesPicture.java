@@ -9,16 +9,26 @@ import java.util.List;
  * long as the change, a mark at its end where the outlet no longer stands well, and a bar under those that it happens to.
  */
 public final class ChangesPicture {
-    private static final double UP_PX = 26;
-    private static final double DOWN_PX = 26;
+    /** Of the longest tooth, and the mark at its end. */
+    private static final double TOOTH_PX = 26;
+
+    /** Where no tooth points. */
+    private static final double NO_TOOTH_PX = 7;
+
     private static final double NAME_PX = 14;
     private static final double GAP_PX = 12;
     private static final double WIDE_STEP_PX = 8;
     private static final double NARROW_STEP_PX = 5;
     private static final double LEGEND_LINE_PX = 16;
 
+    /** Racks of fewer are given room for a name. */
+    private static final int LEAST_TEETH = 6;
+
     /** With more outlets the teeth stand closer. */
     private static final int MANY = 120;
+
+    /** A tooth of a smaller change lies inside the line that it stands on. */
+    private static final double LEAST_SEEN = 0.01;
 
     /** The scale ends here, so that one outlet that doubles does not flatten all others; longer teeth are cut off. */
     private static final double MOST_SHARE = 1;
@@ -41,23 +51,36 @@ public final class ChangesPicture {
     /** Height that a width needs, for all teeth and the legend. */
     public static double height(List<Tooth> teeth, double widthPx, Look look) {
         int rows = new Rows(teeth, widthPx, look).count();
-        return look.px(rows * (UP_PX + DOWN_PX + NAME_PX) + 2 * LEGEND_LINE_PX + 4);
+        return look.px(rows * rowPx(teeth) + 2 * LEGEND_LINE_PX + 4);
     }
 
     /** Paints the teeth, row under row, and what the marks mean. */
     public static void paint(List<Tooth> teeth, String longest, Rectangle2D area, Look look, Graphics2D g) {
         Ink ink = Ink.flat(look, g);
-        double scale = ink.px(UP_PX - 6) / scaleShare(teeth);
+        double scale = ink.px(TOOTH_PX - 6) / scaleShare(teeth);
         Rows rows = new Rows(teeth, area.getWidth(), look);
         rows.each((tooth, x, row, isFirst, roomPx) -> {
-            double base = area.getY() + ink.px(UP_PX + row * (UP_PX + DOWN_PX + NAME_PX));
+            double base = area.getY() + ink.px(upPx(teeth) + row * rowPx(teeth));
             tooth(tooth, area.getX() + x, base, rows.stepPx(), scale, ink);
             if (isFirst) {
-                name(tooth.rack(), area.getX() + x, base, roomPx, ink);
+                name(tooth.rack(), area.getX() + x, base + ink.px(downPx(teeth)), roomPx, ink);
             }
         });
-        double y = area.getY() + ink.px(rows.count() * (UP_PX + DOWN_PX + NAME_PX) + LEGEND_LINE_PX);
-        legend(longest, area.getX(), y, ink);
+        double y = area.getY() + ink.px(rows.count() * rowPx(teeth) + LEGEND_LINE_PX);
+        legend(teeth, longest, area.getX(), y, ink);
+    }
+
+    private static double upPx(List<Tooth> teeth) {
+        return teeth.stream().anyMatch(tooth -> tooth.share() >= LEAST_SEEN) ? TOOTH_PX : NO_TOOTH_PX;
+    }
+
+    private static double downPx(List<Tooth> teeth) {
+        return teeth.stream().anyMatch(tooth -> tooth.share() <= -LEAST_SEEN) ? TOOTH_PX : NO_TOOTH_PX;
+    }
+
+    /** The name stands right under its teeth, and apart from those of the next row. */
+    private static double rowPx(List<Tooth> teeth) {
+        return upPx(teeth) + downPx(teeth) + NAME_PX + NO_TOOTH_PX;
     }
 
     private static double scaleShare(List<Tooth> teeth) {
@@ -88,30 +111,36 @@ public final class ChangesPicture {
         }
     }
 
-    private static void name(String rack, double x, double base, double roomPx, Ink ink) {
+    private static void name(String rack, double x, double top, double roomPx, Ink ink) {
         String fits = ink.fitting(rack, roomPx, ink.type().drawing());
         ink.text(
                 fits,
                 x,
-                base + ink.px(DOWN_PX + NAME_PX - 4),
+                top + ink.px(NAME_PX - 6),
                 ink.type().drawing(),
                 ink.palette().softInk());
     }
 
-    private static void legend(String longest, double left, double y, Ink ink) {
+    /** Explains the marks that are there. */
+    private static void legend(List<Tooth> teeth, String longest, double left, double y, Ink ink) {
         told("up more air, down less; the longest " + longest, left, y, ink);
         double next = y + ink.px(LEGEND_LINE_PX);
-        ink.line(
-                left,
-                next - ink.px(4),
-                left + ink.px(14),
-                next - ink.px(4),
-                ink.palette().ink(),
-                3);
-        double x = told("it happens to these", left + ink.px(20), next, ink);
+        double x = left;
+        if (teeth.stream().anyMatch(Tooth::isHit)) {
+            ink.line(
+                    x,
+                    next - ink.px(4),
+                    x + ink.px(14),
+                    next - ink.px(4),
+                    ink.palette().ink(),
+                    3);
+            x = told("it happens here", x + ink.px(20), next, ink);
+        }
         for (OutletState state : List.of(OutletState.STARVED, OutletState.GREEDY, OutletState.CLOSED)) {
-            StateMark.paint(state, x + ink.px(4), next - ink.px(4), ink.px(2.8), ink);
-            x = told(word(state), x + ink.px(12), next, ink);
+            if (teeth.stream().anyMatch(tooth -> tooth.state() == state)) {
+                StateMark.paint(state, x + ink.px(4), next - ink.px(4), ink.px(2.8), ink);
+                x = told(word(state), x + ink.px(12), next, ink);
+            }
         }
     }
 
@@ -144,26 +173,40 @@ public final class ChangesPicture {
         void each(Told told) {
             double x = 0;
             int row = 0;
+            double start = 0;
             String rack = "";
             for (int i = 0; i < teeth.size(); i++) {
                 boolean isFirst = !teeth.get(i).rack().equals(rack);
                 x += isFirst && x > 0 ? look.px(GAP_PX) : 0;
-                if (x + stepPx() > widthPx) {
+                if (x + stepPx() > widthPx || (isFirst && x > 0 && x + rackPx(i) > widthPx)) {
                     x = 0;
                     row++;
                 }
+                start = isFirst ? x : Math.min(start, x);
                 told.at(teeth.get(i), x, row, isFirst, roomPx(i, x));
                 rack = teeth.get(i).rack();
-                x += stepPx();
+                x += isLastOfRack(i) ? Math.max(stepPx(), start + LEAST_TEETH * stepPx() - x) : stepPx();
             }
+        }
+
+        private boolean isLastOfRack(int i) {
+            return i + 1 == teeth.size()
+                    || !teeth.get(i + 1).rack().equals(teeth.get(i).rack());
         }
 
         /** From the first tooth of a rack to the next rack, or to the end of the row. */
         private double roomPx(int first, double x) {
-            long same = teeth.stream()
-                    .filter(tooth -> tooth.rack().equals(teeth.get(first).rack()))
-                    .count();
-            return Math.min(widthPx - x, same * stepPx() + look.px(GAP_PX) - 2);
+            return Math.min(widthPx - x, rackPx(first) + look.px(GAP_PX) - 2);
+        }
+
+        /** How wide the rack of a tooth is from there on; at the least as wide as a short name. */
+        private double rackPx(int first) {
+            int end = first;
+            while (end < teeth.size()
+                    && teeth.get(end).rack().equals(teeth.get(first).rack())) {
+                end++;
+            }
+            return Math.max(end - first, LEAST_TEETH) * stepPx();
         }
     }
 }

@@ -70,7 +70,7 @@ public final class EverydayAdvice {
     }
 
     private String valves(Order order) {
-        return begins(order) + rest(order) + back();
+        return begins(order) + rest(order) + back(order.turns().size() == 1 ? "it" : "them");
     }
 
     private String begins(Order order) {
@@ -106,11 +106,11 @@ public final class EverydayAdvice {
                 + ", and the jar settles that.";
     }
 
-    private String back() {
+    private String back(String them) {
         return switch (kind) {
-            case HALF_DRAIN -> " Turn them before the water is out, and back when it is in again.";
-            case CLEANED -> " They clog again, week by week: look again with the jar.";
-            case MAINS_LOW -> " Turn them back when the mains are up again.";
+            case HALF_DRAIN -> " Turn " + them + " before the water is out, and back when it is in again.";
+            case CLEANED -> " What is clean clogs again, week by week: look again with the jar.";
+            case MAINS_LOW -> " Turn " + them + " back when the mains are up again.";
             case FILTER_CLOGGED -> " A new filter is less work.";
             case DUE, HATCHERY_OFF, HATCHERY_ON, AIRLINE_OFF, SHUT -> "";
         };
