@@ -12,6 +12,7 @@ import lungfish.plan.Duty;
 import lungfish.plan.Plan;
 import lungfish.quantity.Dimension;
 import lungfish.quantity.Quantities;
+import lungfish.report.SafeWords;
 import lungfish.sizing.Running;
 
 /** The sentences of the side panels: words for the figures of one plan, in the reader's units. */
@@ -129,25 +130,29 @@ final class Glances {
 
     private Glance backup() {
         OptionalDouble runtime = plan.backup().map(BackupAnswer::runtimeS).orElse(OptionalDouble.empty());
-        String reason = plan.backup().map(this::because).orElse("nothing is known that draws power");
         String headline = runtime.isPresent() ? time(runtime.getAsDouble()) + " on battery" : "No battery";
-        return new Glance("Backup", headline, reason);
+        return new Glance("Backup", headline, lasting());
     }
 
-    private String because(BackupAnswer backup) {
+    private String lasting() {
         List<String> said = wereItBought();
+        SafeWords words = new SafeWords(plan, quantities);
+        words.verdict().ifPresent(said::add);
+        said.add(words.first());
+        plan.backup().ifPresent(backup -> needed(backup, said));
+        return String.join(BETWEEN, said);
+    }
+
+    private void needed(BackupAnswer backup, List<String> said) {
         if (backup.essentialRuntimeS().isPresent()) {
             said.add(time(backup.essentialRuntimeS().getAsDouble()) + " with the essential outlets only");
         }
         double wished = backup.wishedS().si();
-        boolean isShort = backup.runtimeS().orElse(0) < wished;
-        said.add(
-                isShort
-                        ? time(wished) + " would take "
-                                + show(backup.needed().chargeC(), Dimension.CHARGE) + " at "
-                                + show(backup.needed().voltageV(), Dimension.VOLTAGE)
-                        : time(wished) + " wished for");
-        return String.join(BETWEEN, said);
+        if (backup.runtimeS().orElse(0) < wished) {
+            said.add(time(wished) + " on battery would take "
+                    + show(backup.needed().chargeC(), Dimension.CHARGE) + " at "
+                    + show(backup.needed().voltageV(), Dimension.VOLTAGE));
+        }
     }
 
     private String flow(double m3PerS) {

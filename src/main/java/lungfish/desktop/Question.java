@@ -5,6 +5,7 @@ import java.awt.event.KeyEvent;
 /** What a keeper asks of the plan; each is answered on a sheet of its own beside the room. */
 enum Question {
     EVERYDAY("Everyday", "Everyday disturbances…", 'E', KeyEvent.VK_Y),
+    OUTAGE("Outage", "When the air stops: the outage drill…", 'W', KeyEvent.VK_J),
     TODAY("Today", "Today's pumps beside the plan…", 'T', KeyEvent.VK_9),
     BLOWERS("Blowers", "Choose the blower…", 'B', KeyEvent.VK_B),
     PIPES("Pipes", "Pipe sizes and the cheapest build…", 'P', KeyEvent.VK_6),
@@ -45,7 +46,7 @@ enum Question {
     /** Whether it is asked while living with the air, not before choosing what gives it. */
     boolean isOfLiving() {
         return switch (this) {
-            case EVERYDAY, TODAY -> true;
+            case EVERYDAY, OUTAGE, TODAY -> true;
             case BLOWERS, PIPES, GROWTH, SURE -> false;
         };
     }
@@ -58,6 +59,7 @@ enum Question {
             case GROWTH -> new GrowthSheet(view, side).sayingNotYet();
             case SURE -> new SureSheet(view, side).sayingNotYet();
             case TODAY -> new TodaySheet(view, side);
+            case OUTAGE -> new OutageSheet(view, side);
         };
     }
 }

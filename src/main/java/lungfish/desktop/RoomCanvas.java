@@ -11,6 +11,7 @@ import lungfish.drawing.Hit;
 import lungfish.drawing.KeptPicture;
 import lungfish.drawing.LegendPainter;
 import lungfish.drawing.Look;
+import lungfish.drawing.OxygenLaid;
 import lungfish.drawing.RoomPainter;
 import lungfish.drawing.RoomScene;
 import lungfish.drawing.RulerPainter;
@@ -24,6 +25,7 @@ import lungfish.edit.Places;
 import lungfish.edit.Selecting;
 import lungfish.edit.Selection;
 import lungfish.edit.Walking;
+import lungfish.oxygen.Case;
 import lungfish.quantity.Dimension;
 import lungfish.quantity.Quantities;
 import lungfish.reason.PartId;
@@ -42,6 +44,8 @@ final class RoomCanvas extends Canvas {
 
     private final transient Consumer<RackId> openRack;
     private final transient KeptPicture kept = new KeptPicture();
+    private final transient KeptPicture keptOver = KeptPicture.clear();
+    private transient RoomScene base;
     private transient RoomScene scene;
     private transient Rectangle2D boundsM;
     private transient Legend legend = new Legend(0, 0, 0);
@@ -53,7 +57,8 @@ final class RoomCanvas extends Canvas {
     RoomCanvas(View view, ToolBelt belt, Consumer<RackId> openRack) {
         super(view, belt);
         this.openRack = openRack;
-        this.scene = newScene();
+        this.base = newScene();
+        this.scene = base;
         this.boundsM = scene.boundsM();
         setName("room");
         speak();
@@ -66,7 +71,8 @@ final class RoomCanvas extends Canvas {
     }
 
     private void tell() {
-        scene = newScene();
+        base = newScene();
+        scene = base.breathing(view().breathing());
         boolean isStill = view().desk().isTrying() || tool().next().isPresent();
         isLegendKept = isStill && isLegendKept;
         if (!isStill && !scene.boundsM().equals(boundsM)) {
@@ -85,6 +91,7 @@ final class RoomCanvas extends Canvas {
     }
 
     RoomScene scene() {
+        scene = scene.breathing(view().breathing()); // the time of an outage goes on while all else stays
         return scene;
     }
 
@@ -128,9 +135,14 @@ final class RoomCanvas extends Canvas {
     @Override
     void paintDrawing(Viewport viewport, Graphics2D g) {
         Look look = view().look();
-        kept.paint(getWidth(), getHeight(), List.of(scene, viewport, look), each -> paintUnmarked(viewport, each), g);
         Graphics2D clipped = (Graphics2D) g.create();
         clipped.clip(drawnPx());
+        if (view().breathing().isPresent()) {
+            paintBreathing(viewport, g, clipped);
+        } else {
+            kept.paint(
+                    getWidth(), getHeight(), List.of(scene, viewport, look), each -> paintUnmarked(viewport, each), g);
+        }
         RoomPainter.marks(scene, viewport, view().marked(), look, clipped);
         SketchPainter.paint(smallMarks(), drawnPx(), viewport, look, clipped);
         SketchPainter.paint(aim().over(tool().sketch()), drawnPx(), viewport, look, clipped);
@@ -149,12 +161,30 @@ final class RoomCanvas extends Canvas {
 
     private void paintUnmarked(Viewport viewport, Graphics2D g) {
         Look look = view().look();
-        Rectangle2D drawn = drawnPx();
         g.setColor(look.palette().sheet());
         g.fillRect(0, 0, getWidth(), getHeight());
         Graphics2D clipped = (Graphics2D) g.create();
+        clipped.clip(drawnPx());
+        RoomPainter.ground(scene, viewport, look, clipped);
+        clipped.dispose();
+        paintOver(viewport, g);
+    }
+
+    /** While an outage is played its tanks are painted each time, and what lies over them is kept. */
+    private void paintBreathing(Viewport viewport, Graphics2D g, Graphics2D clipped) {
+        Look look = view().look();
+        Optional<Case> how = view().breathing().map(OxygenLaid::how);
+        RoomPainter.ground(scene(), viewport, look, clipped);
+        keptOver.paint(
+                getWidth(), getHeight(), List.of(base, how, viewport, look), each -> paintOver(viewport, each), g);
+    }
+
+    private void paintOver(Viewport viewport, Graphics2D g) {
+        Look look = view().look();
+        Rectangle2D drawn = drawnPx();
+        Graphics2D clipped = (Graphics2D) g.create();
         clipped.clip(drawn);
-        RoomPainter.unmarked(scene, viewport, drawn, look, clipped);
+        RoomPainter.over(scene, viewport, drawn, look, clipped);
         RulerPainter.paint(scene, drawn, viewport, look, clipped);
         clipped.dispose();
         double legend = legendHeight();

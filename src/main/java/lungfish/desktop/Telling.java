@@ -4,12 +4,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lungfish.demand.Need;
+import lungfish.drawing.OutagePlayed;
 import lungfish.plan.OutletPlan;
 import lungfish.plan.Plan;
 import lungfish.quantity.Dimension;
 import lungfish.quantity.Quantities;
 import lungfish.reason.PartId;
 import lungfish.report.Names;
+import lungfish.report.OutageBrief;
 import lungfish.room.Rack;
 import lungfish.room.Room;
 import lungfish.room.Run;
@@ -132,12 +134,25 @@ final class Telling {
 
     private String say(Tank tank) {
         return String.join(
-                BETWEEN,
-                List.of(
-                        tank.name(),
-                        quantities.show(tank.waterM3(), Dimension.VOLUME) + " of water, "
-                                + quantities.show(tank.waterDepthM(), Dimension.DEPTH) + " deep",
-                        count(tank.outlets().size(), "outlet", "outlets")));
+                        BETWEEN,
+                        List.of(
+                                tank.name(),
+                                quantities.show(tank.waterM3(), Dimension.VOLUME) + " of water, "
+                                        + quantities.show(tank.waterDepthM(), Dimension.DEPTH) + " deep",
+                                count(tank.outlets().size(), "outlet", "outlets")))
+                + oxygen(tank);
+    }
+
+    /** While an outage is played: how the tank stands at its time. */
+    private String oxygen(Tank tank) {
+        return view.breathing()
+                .flatMap(laid -> laid.drill(tank)
+                        .map(drill -> BETWEEN
+                                + OutagePlayed.state(drill, laid.how(), laid.atS())
+                                        .word()
+                                + BETWEEN
+                                + new OutageBrief(laid.played().drill(), quantities).tells(drill, laid.atS())))
+                .orElse("");
     }
 
     private Optional<String> run(PartId part) {

@@ -14,6 +14,7 @@ import lungfish.drawing.GrowthLaid;
 import lungfish.drawing.Hit;
 import lungfish.drawing.Look;
 import lungfish.drawing.Marked;
+import lungfish.drawing.OxygenLaid;
 import lungfish.drawing.Shown;
 import lungfish.edit.Attempt;
 import lungfish.edit.Clip;
@@ -64,6 +65,7 @@ final class View {
     private Optional<String> said = Optional.empty();
     private String textThen = "";
     private Optional<GrowthLaid> growing = Optional.empty();
+    private Optional<OxygenLaid> breathing = Optional.empty();
     private Shown shown = Shown.AS_IT_SHOULD_BE_SET;
     private Look look;
     private int windowPx = UNKNOWN_PX;
@@ -116,6 +118,18 @@ final class View {
     /** Heard after what is chosen or under the pointer has changed. */
     void onMark(Runnable listener) {
         markListeners.add(listener);
+    }
+
+    /** The same, while the component is in a window. */
+    void followMarks(Component component, Runnable listener) {
+        component.addHierarchyListener(event -> {
+            if ((event.getChangeFlags() & HierarchyEvent.DISPLAYABILITY_CHANGED) != 0) {
+                markListeners.remove(listener);
+                if (component.isDisplayable()) {
+                    markListeners.add(listener);
+                }
+            }
+        });
     }
 
     /** Everything asks again. */
@@ -309,6 +323,24 @@ final class View {
     /** The finding that led to what is chosen. */
     Led led() {
         return led;
+    }
+
+    /** The oxygen of the tanks at a time of an outage, while a sheet lays that over the drawing. */
+    Optional<OxygenLaid> breathing() {
+        return breathing;
+    }
+
+    /** Another time only paints the drawing again; everything asks again when it comes and when it goes. */
+    void breathe(Optional<OxygenLaid> that) {
+        boolean comesOrGoes = that.isPresent() != breathing.isPresent();
+        boolean isOther = !that.equals(breathing);
+        breathing = that;
+        if (comesOrGoes) {
+            refresh();
+        }
+        if (isOther) {
+            List.copyOf(markListeners).forEach(Runnable::run);
+        }
     }
 
     Shown shown() {

@@ -14,13 +14,28 @@ import java.util.function.Consumer;
 public final class KeptPicture {
     private record Kept(List<Object> shows, BufferedImage image) {}
 
+    private final int type;
     private Optional<Kept> kept = Optional.empty();
+
+    private KeptPicture(int type) {
+        this.type = type;
+    }
+
+    /** One that fills its place. */
+    public KeptPicture() {
+        this(BufferedImage.TYPE_INT_RGB);
+    }
+
+    /** One through which what was painted before is seen, where nothing is painted. */
+    public static KeptPicture clear() {
+        return new KeptPicture(BufferedImage.TYPE_INT_ARGB);
+    }
 
     /**
      * Brings the picture to the screen, from the point 0, 0 on.
      *
      * @param shows all that decides how it looks, things with a true equality; of scenes each one is another
-     * @param painting fills the whole picture, its ground too
+     * @param painting fills the whole picture, its ground too, unless it is a clear one
      */
     public void paint(int width, int height, List<Object> shows, Consumer<Graphics2D> painting, Graphics2D g) {
         AffineTransform screen = g.getTransform();
@@ -40,8 +55,8 @@ public final class KeptPicture {
         g.setTransform(screen);
     }
 
-    private static BufferedImage painted(int wide, int high, AffineTransform screen, Consumer<Graphics2D> painting) {
-        BufferedImage image = new BufferedImage(wide, high, BufferedImage.TYPE_INT_RGB);
+    private BufferedImage painted(int wide, int high, AffineTransform screen, Consumer<Graphics2D> painting) {
+        BufferedImage image = new BufferedImage(wide, high, type);
         Graphics2D g = image.createGraphics();
         g.setClip(0, 0, wide, high);
         g.scale(screen.getScaleX(), screen.getScaleY());

@@ -79,6 +79,7 @@ public final class LegendPainter {
         scene.water()
                 .ifPresent(water -> entries.add(new Entry(
                         (x, y, ink) -> WaterLine.fromAbove(ink).sign(x, y), WaterPainter.saying(water, quantities))));
+        scene.breathing().ifPresent(laid -> oxygen(laid, entries));
         if (scene.plan().flatMap(Plan::trials).isPresent()) {
             entries.add(new Entry(LegendPainter::valve, scene.shown().words()));
         }
@@ -104,6 +105,23 @@ public final class LegendPainter {
         }
         pipeSaying(scene).ifPresent(saying -> entries.add(new Entry(LegendPainter::pipe, saying)));
         return entries;
+    }
+
+    /** The same entries at every time of the outage, so that the room stays where it is. */
+    private static void oxygen(OxygenLaid laid, List<Entry> entries) {
+        for (OxygenState state : OxygenState.values()) {
+            String says = state == OxygenState.FINE
+                    ? "the fuller, the more oxygen (" + OxygenLaid.words(laid.how()) + ")"
+                    : state.word();
+            boolean isAny = state != OxygenState.UNKNOWN || laid.played().count(state, laid.how(), laid.atS()) > 0;
+            if (isAny) {
+                entries.add(new Entry((x, y, ink) -> OxygenSign.sample(state, oxygenBox(x, y, ink), ink), says));
+            }
+        }
+    }
+
+    private static Rectangle2D oxygenBox(double x, double y, Ink ink) {
+        return new Rectangle2D.Double(x - ink.px(7), y - ink.px(5), ink.px(14), ink.px(10));
     }
 
     /** What the pipe has to say, where it is known. */

@@ -107,6 +107,7 @@ public final class RackPainter {
             ink.draw(line(water), ink.palette().waterEdge(), 1.2);
             ink.draw(glass, ink.palette().waterEdge(), 1.4);
         }
+        scene.breathing().ifPresent(laid -> new OxygenPainter(laid, ink).front(tank, water));
         Marks.around(tank.id().part(), glass, marked, ink);
         return water;
     }

@@ -23,13 +23,15 @@ public final class RackScene {
 
     private final Rack rack;
     private final List<FrontOutlet> outlets;
+    private final Optional<OxygenLaid> breathing;
 
     /** An outlet with the place of its device in the water. */
     record FrontOutlet(OutletPart outlet, Optional<Need> need, double xM, double rimYM, double releaseYM) {}
 
-    private RackScene(Rack rack, List<FrontOutlet> outlets) {
+    private RackScene(Rack rack, List<FrontOutlet> outlets, Optional<OxygenLaid> breathing) {
         this.rack = rack;
         this.outlets = outlets;
+        this.breathing = breathing;
     }
 
     /** The front of a rack of a scene; empty when the room has no such rack. */
@@ -42,7 +44,8 @@ public final class RackScene {
                         scene.outlets().stream()
                                 .filter(outlet -> outlet.seat().rack().id().equals(id))
                                 .map(outlet -> front(outlet, scene.plan()))
-                                .toList()));
+                                .toList(),
+                        scene.breathing()));
     }
 
     private static FrontOutlet front(OutletPart outlet, Optional<Plan> plan) {
@@ -67,6 +70,11 @@ public final class RackScene {
 
     public Rack rack() {
         return rack;
+    }
+
+    /** The oxygen of its tanks, if that is to be shown. */
+    Optional<OxygenLaid> breathing() {
+        return breathing;
     }
 
     List<FrontOutlet> outlets() {

@@ -3,6 +3,8 @@ package lungfish.drawing;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.Optional;
+import java.util.function.Consumer;
 import lungfish.drawing.SceneParts.RackPart;
 import lungfish.drawing.SceneParts.TankPart;
 
@@ -15,7 +17,7 @@ final class RackTopPainter {
 
     private RackTopPainter() {}
 
-    static void paint(RackPart rack, Ink ink) {
+    static void paint(RackPart rack, Optional<OxygenLaid> breathing, Ink ink) {
         Rectangle2D box = ink.view().px(rack.outlineM());
         if (!ink.isSeen(Marks.outset(box, ink.px(2)))) {
             return;
@@ -24,7 +26,7 @@ final class RackTopPainter {
         ink.fill(
                 Marks.outset(box, -UNDER_EDGE * ink.px(CORNER_PX)),
                 ink.palette().sheet());
-        tanks(rack, ink);
+        tanks(rack, breathing, ink);
         if (rack.rack().isPlanned()) {
             ink.draw(outline, ink.palette().planned(), ink.dashed(RACK_PX, 4));
         } else {
@@ -33,13 +35,17 @@ final class RackTopPainter {
     }
 
     /** Edges all at once: a hall has hundreds, and a shape has its price however small it is. */
-    private static void tanks(RackPart rack, Ink ink) {
+    private static void tanks(RackPart rack, Optional<OxygenLaid> breathing, Ink ink) {
         Path2D glass = new Path2D.Double();
         rack.tanks().forEach(tank -> glass.append(glass(tank, ink), false));
         if (rack.rack().isPlanned()) {
             ink.draw(glass, ink.palette().planned(), ink.dashed(0.9, 3));
         } else {
-            rack.tanks().forEach(tank -> ink.fillWater(waterPx(tank, ink)));
+            Consumer<TankPart> water = breathing
+                    .map(laid -> new OxygenPainter(laid, ink))
+                    .<Consumer<TankPart>>map(painter -> tank -> painter.strip(tank.tank(), waterPx(tank, ink)))
+                    .orElse(tank -> ink.fillWater(waterPx(tank, ink)));
+            rack.tanks().forEach(water);
             ink.draw(glass, ink.palette().waterEdge(), 0.9);
         }
     }

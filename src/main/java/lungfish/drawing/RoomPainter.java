@@ -22,9 +22,20 @@ public final class RoomPainter {
 
     /** The room alone: what can be kept while only the marks change. */
     public static void unmarked(RoomScene scene, Viewport viewport, Rectangle2D frame, Look look, Graphics2D g) {
+        ground(scene, viewport, look, g);
+        over(scene, viewport, frame, look, g);
+    }
+
+    /** Floor and racks with their tanks: what changes while an outage is played. */
+    public static void ground(RoomScene scene, Viewport viewport, Look look, Graphics2D g) {
         Ink ink = new Ink(look, viewport, g);
         FloorPainter.paint(scene.room().shell(), ink);
-        scene.racks().forEach(rack -> RackTopPainter.paint(rack, ink));
+        scene.racks().forEach(rack -> RackTopPainter.paint(rack, scene.breathing(), ink));
+    }
+
+    /** All that lies over the racks, and names: what can be kept while it is played. */
+    public static void over(RoomScene scene, Viewport viewport, Rectangle2D frame, Look look, Graphics2D g) {
+        Ink ink = new Ink(look, viewport, g);
         GrowthBand.paint(scene, ink);
         PipePainter.paint(scene, ink);
         scene.fittings().forEach(fitting -> FittingPainter.paint(fitting, ink));

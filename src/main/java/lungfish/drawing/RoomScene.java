@@ -31,6 +31,7 @@ public final class RoomScene {
     private final List<BlowerPart> blowers;
     private final Optional<GrowthLaid> growing;
     private final Optional<WaterLaid> water;
+    private final Optional<OxygenLaid> breathing;
 
     private RoomScene(SceneMaker maker) {
         this.room = maker.room();
@@ -45,9 +46,11 @@ public final class RoomScene {
         this.fittings = FittingMaker.of(room);
         this.growing = Optional.empty();
         this.water = Optional.empty();
+        this.breathing = Optional.empty();
     }
 
-    private RoomScene(RoomScene like, Optional<GrowthLaid> growing, Optional<WaterLaid> water) {
+    private RoomScene(
+            RoomScene like, Optional<GrowthLaid> growing, Optional<WaterLaid> water, Optional<OxygenLaid> breathing) {
         this.room = like.room;
         this.plan = like.plan;
         this.shown = like.shown;
@@ -60,16 +63,22 @@ public final class RoomScene {
         this.fittings = like.fittings;
         this.growing = growing;
         this.water = water;
+        this.breathing = breathing;
     }
 
     /** The same scene with the places laid over it where the room can grow; empty: with none. */
     public RoomScene growing(Optional<GrowthLaid> that) {
-        return that.equals(growing) ? this : new RoomScene(this, that, water);
+        return that.equals(growing) ? this : new RoomScene(this, that, water, breathing);
     }
 
     /** The same scene with a way of water laid over it; empty: with none. */
     public RoomScene water(Optional<WaterLaid> that) {
-        return that.equals(water) ? this : new RoomScene(this, growing, that);
+        return that.equals(water) ? this : new RoomScene(this, growing, that, breathing);
+    }
+
+    /** The same scene with the oxygen of its tanks at a time of an outage; empty: without. */
+    public RoomScene breathing(Optional<OxygenLaid> that) {
+        return that.equals(breathing) ? this : new RoomScene(this, growing, water, that);
     }
 
     /** A room that is not planned yet: everything in its place, no flow, no state. */
@@ -103,6 +112,11 @@ public final class RoomScene {
     /** The way that water could take, if one is to be shown. */
     Optional<WaterLaid> water() {
         return water;
+    }
+
+    /** The oxygen of its tanks, if that is to be shown. */
+    Optional<OxygenLaid> breathing() {
+        return breathing;
     }
 
     List<RackPart> racks() {

@@ -153,6 +153,10 @@ final class Panels {
         OptionalDouble runtime = plan.backup().map(BackupAnswer::runtimeS).orElse(OptionalDouble.empty());
         String headline = runtime.isPresent() ? time(runtime.getAsDouble()) + " on battery" : "No battery";
         page.hung("Backup    ", headline + inverterWord());
+        SafeWords safe = new SafeWords(plan, quantities);
+        String verdict =
+                safe.verdict().map(words -> Sentences.capital(words) + ". ").orElse("");
+        under(verdict + Sentences.capital(safe.first()) + ".");
         plan.backup().ifPresent(backup -> {
             if (backup.essentialRuntimeS().isPresent()) {
                 under("With the essential outlets only" + machinesOn() + ": "

@@ -29,6 +29,7 @@ import lungfish.desk.Desks;
 import lungfish.desk.Hands;
 import lungfish.desk.Preference;
 import lungfish.desk.Preferences;
+import lungfish.outage.Failing;
 import lungfish.plan.DemoPlans;
 import lungfish.plan.Plan;
 import lungfish.print.DrillCardPage;
@@ -49,6 +50,7 @@ public final class DocsWindows {
 
     private static final Dimension SMALL = new Dimension(1280, 720);
     private static final double CARD_DOTS_PER_INCH = 110;
+    private static final double HOUR_S = 3600;
     private static final int PASSES = 4; // what wraps knows its height only when it knows its width
 
     private final Path preferences;
@@ -150,6 +152,7 @@ public final class DocsWindows {
         save("window-data-sheet", typing(), USUAL);
         save("window-pipes", asking("garage-killifish", Question.PIPES), USUAL);
         save("window-today", asking("basement-rainbows", Question.TODAY), USUAL);
+        outages();
         save("window-sure", asking("basement-rainbows", Question.SURE), USUAL);
         save("window-growth", asking("basement-rainbows", Question.GROWTH), USUAL);
         WindowPane notYet = window("starting-out", Preference.Theme.DARK, 100);
@@ -167,6 +170,29 @@ public final class DocsWindows {
         save("window-assumed", after(assumed, ShowAssumed.class), USUAL);
         save("window-import", importing(), USUAL);
         save("window-backup", after(window("basement-rainbows", Preference.Theme.LIGHT, 100), SayBackup.class), HIGH);
+    }
+
+    /** The mains away for some hours, from above and from a rack's front; a blower that stops. */
+    private void outages() {
+        save("window-outage", outage("basement-rainbows", Preference.Theme.LIGHT, 100, 12 * HOUR_S), USUAL);
+        save("window-outage-200", outage("basement-rainbows", Preference.Theme.DARK, 200, 12 * HOUR_S), USUAL);
+        WindowPane rack = outage("starting-out", Preference.Theme.LIGHT, 100, 3 * HOUR_S);
+        rack.center().openRack(rack.view().desk().room().racks().get(0).id());
+        save("window-outage-rack", rack, USUAL);
+        Bench hall = bench("club-hall", Preference.Theme.LIGHT, 100);
+        hall.ask(Question.OUTAGE);
+        @SuppressWarnings("unchecked")
+        Choice<Failing.Kind> kinds = hall.part(Choice.class, "What fails");
+        kinds.choose(Failing.Kind.BLOWER_STOPS::equals);
+        save("window-outage-blower", hall.pane(), USUAL);
+    }
+
+    private WindowPane outage(String room, Preference.Theme theme, int percent, double atS) {
+        Bench bench = bench(room, theme, percent);
+        bench.ask(Question.OUTAGE);
+        Parts.all(bench.pane().side()).filter(OutagePlayer.class::isInstance).forEach(player -> ((OutagePlayer) player)
+                .go(atS));
+        return bench.pane();
     }
 
     /** The three best blowers side by side. */
