@@ -21,13 +21,15 @@ public final class OutageCautions {
                         + " loop, behind residual-current (ground-fault) protection.");
         if (!backup.batteries().isEmpty()) {
             cautions.add(
-                    "Batteries: ventilate where they are charged, fuse each at its terminal, cover the terminals.");
+                    "Batteries: ventilate where they are charged, fuse each at its terminal, cover the terminals; an inverter"
+                            + " with a sine wave, for blowers run hot on any other.");
         }
         if (backup.generator().isPresent()) {
             cautions.add("A generator's exhaust kills unseen: outdoors only, at least "
                     + quantities.show(GENERATOR_M, Dimension.LENGTH)
                     + " from the house, its doors and its windows (US CPSC), with alarms for carbon monoxide indoors; never"
-                    + " back-feed a socket.");
+                    + " back-feed a socket: house wiring only through a transfer switch that a licensed electrician has"
+                    + " fitted.");
         }
         cautions.add("Local codes, the makers' sheets and licensed practice come first.");
         return cautions;

@@ -13,11 +13,18 @@ import lungfish.outage.Drills;
 import lungfish.outage.Failing;
 import lungfish.outage.Scene;
 import lungfish.plan.Plan;
+import lungfish.plan.Progress;
 import lungfish.print.DrillCardPage;
 import lungfish.print.Printout;
 import lungfish.quantity.Quantities;
 import lungfish.report.OutageJson;
 import lungfish.report.OutageText;
+import lungfish.report.RescueJson;
+import lungfish.report.RescueText;
+import lungfish.rescue.Rescue;
+import lungfish.rescue.Rescuing;
+import lungfish.rescue.SecondLine;
+import lungfish.rescue.SecondLines;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
 
@@ -58,6 +65,13 @@ final class OutageCommand extends RoomCommand {
             description = "Write the drill card of the room too: a page for its wall, as PDF.")
     private Optional<Path> card = Optional.empty();
 
+    @Option(
+            names = "--means",
+            description =
+                    "Not the outage but what helps: every means tried in it, the cheapest set that keeps all tanks and the"
+                            + " essential ones, and which filters beside the air may go.")
+    private boolean means;
+
     @Override
     Outcome answer(Plan plan, Quantities quantities) {
         Catalogue catalogue = CatalogueFiles.load();
@@ -74,6 +88,9 @@ final class OutageCommand extends RoomCommand {
         if (!problems.isEmpty()) {
             return Outcome.refused(problems);
         }
+        if (means) {
+            return told(plan, means(plan, catalogue, quantities));
+        }
         Optional<Drills> drills = plan.trials()
                 .filter(trials -> asSet)
                 .map(trials -> Drills.of(plan, catalogue, trials.is()))
@@ -85,6 +102,15 @@ final class OutageCommand extends RoomCommand {
         Reading<Failing> what = FailWord.read(fail, drills.get().possible());
         return Outcome.of(
                 what, failing -> told(plan, text(plan, quantities, drills.get().play(scene(failing)))));
+    }
+
+    private String means(Plan plan, Catalogue catalogue, Quantities quantities) {
+        Optional<Rescue> rescue = Rescuing.of(plan, catalogue, Progress.UNHEARD);
+        Optional<SecondLine> second = rescue.flatMap(
+                there -> SecondLines.of(plan, catalogue, there.wantedS().si(), Progress.UNHEARD));
+        return isJson()
+                ? RescueJson.text(plan.room(), rescue, second, quantities)
+                : new RescueText(plan.room(), quantities).text(rescue, second);
     }
 
     private Scene scene(Failing what) {
