@@ -132,12 +132,17 @@ public final class RescueWords {
     public String line(Tried tried) {
         String price =
                 tried.set().means().isEmpty() ? "" : ", " + price(tried.set().price());
+        return says(tried.set()) + price + ". Tanks safe with the mains away: "
+                + safe(tried.outcome().mains()) + ", with a blower stopped: "
+                + safe(tried.outcome().blower()) + ". " + does(tried);
+    }
+
+    /** For how long air goes on in each hazard, what they are no help against, and the time to fill batteries again. */
+    public String does(Tried tried) {
         String helpless = helpless(tried);
         String full = full(tried);
-        return says(tried.set()) + price + ". Mains away: "
-                + runs(tried.outcome().mains()) + ", "
-                + safe(tried.outcome().mains()) + " tanks safe. A blower stops: "
-                + runs(tried.outcome().blower()) + ", " + safe(tried.outcome().blower()) + " safe."
+        return "Mains away: " + runs(tried.outcome().mains()) + ". A blower stops: "
+                + runs(tried.outcome().blower()) + "."
                 + (helpless.isEmpty() ? "" : " No help against " + helpless + ".")
                 + (full.isEmpty() ? "" : " Batteries full again after " + full + ".");
     }

@@ -1,0 +1,157 @@
+package lungfish.desktop;
+
+import java.awt.Color;
+import java.awt.Font;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Function;
+import java.util.function.IntSupplier;
+import javax.swing.JButton;
+import lungfish.desk.Later;
+import lungfish.drawing.Look;
+import lungfish.drawing.Palette;
+import lungfish.drawing.SafePicture;
+import lungfish.drawing.Type;
+import lungfish.plan.Plan;
+import lungfish.plan.Progress;
+import lungfish.report.RescueWords;
+import lungfish.report.SecondWords;
+import lungfish.rescue.Cheapest;
+import lungfish.rescue.Outcome;
+import lungfish.rescue.Rescue;
+import lungfish.rescue.Rescuing;
+import lungfish.rescue.Second;
+import lungfish.rescue.SecondLine;
+import lungfish.rescue.SecondLines;
+import lungfish.rescue.Tried;
+
+/**
+ * What keeps the tanks alive: the cheapest sets first, each put into the room by one click; then each means by itself; then the
+ * filters beside the air, and which of them may go.
+ */
+final class RescueBlocks extends Stack {
+    private final transient View view;
+    private final transient IntSupplier widthPx;
+    private final transient Later<Plan, Answer> later;
+    private final transient BooleanSupplier isCurrent;
+    private transient Optional<Told> told = Optional.empty();
+
+    /** Both parts; empty where nothing gives air. */
+    record Answer(Optional<Rescue> rescue, Optional<SecondLine> second) {}
+
+    /** All that is shown. */
+    private record Told(Optional<Answer> answer, boolean isCurrent, boolean isRunning, Look look, int widthPx) {}
+
+    /**
+     * Blocks of a sheet.
+     *
+     * @param later that the sheet asks, with {@link #answer}
+     */
+    RescueBlocks(View view, IntSupplier widthPx, Later<Plan, Answer> later) {
+        this.view = view;
+        this.widthPx = widthPx;
+        this.later = later;
+        this.isCurrent = () -> later.isCurrent() && view.desk().isCurrent();
+        setName("rescue-blocks");
+    }
+
+    /** What is asked off the event thread. */
+    static Answer answer(View view, Plan plan, Progress progress) {
+        var catalogue = view.desk().shared().catalogue();
+        Optional<Rescue> rescue = Rescuing.of(plan, catalogue, progress);
+        return new Answer(
+                rescue,
+                rescue.flatMap(
+                        there -> SecondLines.of(plan, catalogue, there.wantedS().si(), progress)));
+    }
+
+    /** Asks anew where the plan is another, and shows what is known. */
+    void tell() {
+        view.plan().ifPresent(later::ask);
+        Told now =
+                new Told(later.answer(), isCurrent.getAsBoolean(), later.isRunning(), view.look(), widthPx.getAsInt());
+        if (!told.equals(Optional.of(now))) {
+            told = Optional.of(now);
+            removeAll();
+            show(now);
+            revalidate();
+            repaint();
+        }
+    }
+
+    private void show(Told now) {
+        add(Line.title(view, "What keeps them alive"), "growx, wmin 0");
+        Optional<Rescue> rescue = now.answer().flatMap(Answer::rescue);
+        if (rescue.isEmpty()) {
+            say(now.answer().isEmpty() ? "… every means is being tried" : "Nothing gives air in this room yet.");
+            return;
+        }
+        RescueWords words = new RescueWords(rescue.get(), view.quantities(), view.names());
+        soft(words.hazards());
+        rescue.get().sets().forEach(set -> cheapest(rescue.get(), set, words));
+        add(Line.title(view, "Each by itself"), "growx, wmin 0, gaptop " + view.px(4));
+        rescue.get().tried().forEach(tried -> tried(rescue.get(), tried, words));
+        words.unfit().forEach(this::soft);
+        now.answer().flatMap(Answer::second).ifPresent(this::second);
+        add(Line.title(view, "Take care with what is added"), "growx, wmin 0, gaptop " + view.px(4));
+        words.cautions(view.desk().room()).forEach(this::soft);
+    }
+
+    private void cheapest(Rescue rescue, Cheapest cheapest, RescueWords words) {
+        paragraph(words.headline(cheapest), Type::headline, Palette::ink);
+        cheapest.set().means().forEach(each -> say(words.says(each) + ", " + words.price(each.price())));
+        words.lost(cheapest).forEach(this::soft);
+        bars(words.headline(cheapest), cheapest.outcome(), rescue.judged());
+        if (!cheapest.isNothing()) {
+            JButton add = new JButton(RescueWords.step(cheapest));
+            add.setName("rescue-" + cheapest.goal().name().toLowerCase(Locale.ROOT));
+            add.setEnabled(isCurrent.getAsBoolean());
+            add.addActionListener(
+                    event -> view.attempt((room, selection) -> cheapest.set().added(room, RescueWords.step(cheapest))));
+            add(add, "grow 0");
+        }
+    }
+
+    private void tried(Rescue rescue, Tried tried, RescueWords words) {
+        say(words.says(tried.set()) + ", " + words.price(tried.set().price()));
+        bars(words.line(tried), tried.outcome(), rescue.judged());
+        soft(words.does(tried));
+    }
+
+    private void bars(String says, Outcome outcome, int judged) {
+        add(
+                new Painted(
+                        view,
+                        says,
+                        widthPx,
+                        () -> SafePicture.height(view.look()),
+                        (area, look, g) -> SafePicture.paint(outcome, judged, area, look, g),
+                        isCurrent),
+                "growx");
+    }
+
+    private void second(SecondLine line) {
+        SecondWords words = new SecondWords(view.quantities());
+        add(Line.title(view, "Second line"), "growx, wmin 0, gaptop " + view.px(4));
+        say(words.headline(line));
+        for (Second each : line.all()) {
+            say((each.mayGo() ? "– " : "● ") + words.called(each) + ": " + words.verdict(each) + ".");
+            soft(words.outages(each));
+        }
+    }
+
+    private void say(String text) {
+        paragraph(text, Type::body, Palette::ink);
+    }
+
+    private void soft(String text) {
+        paragraph(text, Type::body, Palette::softInk);
+    }
+
+    private void paragraph(String text, Function<Type, Font> type, Function<Palette, Color> ink) {
+        Paragraph paragraph = new Paragraph(view, type, isCurrent.getAsBoolean() ? ink : Palette::free, widthPx);
+        paragraph.setText(text);
+        add(paragraph, "growx");
+    }
+}
