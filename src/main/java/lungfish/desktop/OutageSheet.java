@@ -39,6 +39,7 @@ final class OutageSheet extends SideSheet {
     private final Paragraph near;
     private final Line order;
     private final TroubledList tanks;
+    private final RescueBlocks rescue;
     private final OutageBlocks blocks;
     private transient Optional<Told> told = Optional.empty();
     private transient Optional<TankDrill> pointed = Optional.empty();
@@ -68,6 +69,11 @@ final class OutageSheet extends SideSheet {
         stack.add(line, "growx");
         now = paragraph("outage-now", Type::body, Palette::ink);
         near = paragraph("outage-near", Type::body, Palette::softInk);
+        rescue = new RescueBlocks(
+                view,
+                this::contentPx,
+                asking((plan, progress) -> RescueBlocks.answer(view(), plan, progress), this::tellRescue));
+        stack.add(rescue, "growx, gaptop " + view.px(8));
         order = Line.title(view, "Tanks in the order of trouble");
         stack.add(order, "growx, wmin 0, gaptop " + view.px(4));
         tanks = new TroubledList(view, this::contentPx, this::isCurrent, side::lead);
@@ -112,7 +118,13 @@ final class OutageSheet extends SideSheet {
 
     private void ask() {
         view().plan().ifPresent(plan -> later.ask(new Asked(plan, view().shown(), fields.scene())));
+        tellRescue();
         tell();
+    }
+
+    private void tellRescue() {
+        rescue.tell();
+        stack.revalidate();
     }
 
     private void tell() {

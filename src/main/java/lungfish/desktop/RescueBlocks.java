@@ -2,15 +2,19 @@ package lungfish.desktop;
 
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.IntSupplier;
 import javax.swing.JButton;
+import javax.swing.JCheckBox;
 import lungfish.desk.Later;
 import lungfish.drawing.Look;
 import lungfish.drawing.Palette;
+import lungfish.drawing.Pictures;
 import lungfish.drawing.SafePicture;
 import lungfish.drawing.Type;
 import lungfish.plan.Plan;
@@ -18,7 +22,6 @@ import lungfish.plan.Progress;
 import lungfish.report.RescueWords;
 import lungfish.report.SecondWords;
 import lungfish.rescue.Cheapest;
-import lungfish.rescue.Outcome;
 import lungfish.rescue.Rescue;
 import lungfish.rescue.Rescuing;
 import lungfish.rescue.Second;
@@ -35,6 +38,7 @@ final class RescueBlocks extends Stack {
     private final transient IntSupplier widthPx;
     private final transient Later<Plan, Answer> later;
     private final transient BooleanSupplier isCurrent;
+    private final JCheckBox each = new JCheckBox("Each by itself");
     private transient Optional<Told> told = Optional.empty();
 
     /** Both parts; empty where nothing gives air. */
@@ -54,6 +58,9 @@ final class RescueBlocks extends Stack {
         this.later = later;
         this.isCurrent = () -> later.isCurrent() && view.desk().isCurrent();
         setName("rescue-blocks");
+        each.setName("rescue-each");
+        each.setOpaque(false);
+        each.addActionListener(event -> tellAgain());
     }
 
     /** What is asked off the event thread. */
@@ -80,6 +87,11 @@ final class RescueBlocks extends Stack {
         }
     }
 
+    private void tellAgain() {
+        told = Optional.empty();
+        tell();
+    }
+
     private void show(Told now) {
         add(Line.title(view, "What keeps them alive"), "growx, wmin 0");
         Optional<Rescue> rescue = now.answer().flatMap(Answer::rescue);
@@ -90,54 +102,60 @@ final class RescueBlocks extends Stack {
         RescueWords words = new RescueWords(rescue.get(), view.quantities(), view.names());
         soft(words.hazards());
         rescue.get().sets().forEach(set -> cheapest(rescue.get(), set, words));
-        add(Line.title(view, "Each by itself"), "growx, wmin 0, gaptop " + view.px(4));
-        rescue.get().tried().forEach(tried -> tried(rescue.get(), tried, words));
         words.unfit().forEach(this::soft);
+        add(each, "grow 0");
+        if (each.isSelected()) {
+            rescue.get().tried().forEach(tried -> tried(rescue.get(), tried, words));
+        }
         now.answer().flatMap(Answer::second).ifPresent(this::second);
         add(Line.title(view, "Take care with what is added"), "growx, wmin 0, gaptop " + view.px(4));
         words.cautions(view.desk().room()).forEach(this::soft);
     }
 
     private void cheapest(Rescue rescue, Cheapest cheapest, RescueWords words) {
-        paragraph(words.headline(cheapest), Type::headline, Palette::ink);
-        cheapest.set().means().forEach(each -> say(words.says(each) + ", " + words.price(each.price())));
+        paragraph(words.headline(cheapest), Type::label, Palette::ink);
+        cheapest.set().means().forEach(means -> say(words.says(means) + ", " + words.price(means.price())));
         words.lost(cheapest).forEach(this::soft);
-        bars(words.headline(cheapest), cheapest.outcome(), rescue.judged());
+        bars(words.headline(cheapest), (area, look, g) -> paint(cheapest, rescue, area, look, g));
         if (!cheapest.isNothing()) {
-            JButton add = new JButton(RescueWords.step(cheapest));
-            add.setName("rescue-" + cheapest.goal().name().toLowerCase(Locale.ROOT));
-            add.setEnabled(isCurrent.getAsBoolean());
-            add.addActionListener(
-                    event -> view.attempt((room, selection) -> cheapest.set().added(room, RescueWords.step(cheapest))));
-            add(add, "grow 0");
+            add(button(cheapest), "grow 0");
+        }
+    }
+
+    private JButton button(Cheapest cheapest) {
+        String step = RescueWords.step(cheapest);
+        JButton add = new JButton(step);
+        add.setName("rescue-" + cheapest.goal().name().toLowerCase(Locale.ROOT));
+        add.setEnabled(isCurrent.getAsBoolean());
+        add.addActionListener(
+                event -> view.attempt((room, selection) -> cheapest.set().added(room, step)));
+        return add;
+    }
+
+    private static void paint(Cheapest cheapest, Rescue rescue, Rectangle2D area, Look look, Graphics2D g) {
+        switch (cheapest.goal()) {
+            case ALL -> SafePicture.paint(cheapest.outcome(), rescue.judged(), area, look, g);
+            case ESSENTIAL -> SafePicture.paintEssential(cheapest.outcome(), rescue.essentialJudged(), area, look, g);
         }
     }
 
     private void tried(Rescue rescue, Tried tried, RescueWords words) {
         say(words.says(tried.set()) + ", " + words.price(tried.set().price()));
-        bars(words.line(tried), tried.outcome(), rescue.judged());
+        bars(words.line(tried), (area, look, g) -> SafePicture.paint(tried.outcome(), rescue.judged(), area, look, g));
         soft(words.does(tried));
     }
 
-    private void bars(String says, Outcome outcome, int judged) {
-        add(
-                new Painted(
-                        view,
-                        says,
-                        widthPx,
-                        () -> SafePicture.height(view.look()),
-                        (area, look, g) -> SafePicture.paint(outcome, judged, area, look, g),
-                        isCurrent),
-                "growx");
+    private void bars(String says, Pictures.Painting painting) {
+        add(new Painted(view, says, widthPx, () -> SafePicture.height(view.look()), painting, isCurrent), "growx");
     }
 
     private void second(SecondLine line) {
         SecondWords words = new SecondWords(view.quantities());
         add(Line.title(view, "Second line"), "growx, wmin 0, gaptop " + view.px(4));
         say(words.headline(line));
-        for (Second each : line.all()) {
-            say((each.mayGo() ? "– " : "● ") + words.called(each) + ": " + words.verdict(each) + ".");
-            soft(words.outages(each));
+        for (Second one : line.all()) {
+            say((one.mayGo() ? "– " : "● ") + words.called(one) + ": " + words.verdict(one) + ".");
+            soft(words.outages(one));
         }
     }
 

@@ -4,6 +4,7 @@ import java.awt.Graphics2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
+import java.util.function.ToIntFunction;
 import lungfish.rescue.Kept;
 import lungfish.rescue.Outcome;
 
@@ -34,12 +35,24 @@ public final class SafePicture {
      * @param judged how many tanks could be safe
      */
     public static void paint(Outcome outcome, int judged, Rectangle2D area, Look look, Graphics2D g) {
-        SafePicture picture = new SafePicture(Ink.flat(look, g), area, judged);
-        picture.row(0, "mains away", outcome.mains());
-        picture.row(1, "blower stops", outcome.blower());
+        new SafePicture(Ink.flat(look, g), area, judged).rows(outcome, Kept::safe);
     }
 
-    private void row(int row, String name, Kept kept) {
+    /**
+     * The same of the essential tanks alone.
+     *
+     * @param judged how many of them could be safe
+     */
+    public static void paintEssential(Outcome outcome, int judged, Rectangle2D area, Look look, Graphics2D g) {
+        new SafePicture(Ink.flat(look, g), area, judged).rows(outcome, Kept::essentialSafe);
+    }
+
+    private void rows(Outcome outcome, ToIntFunction<Kept> safe) {
+        row(0, "mains away", safe.applyAsInt(outcome.mains()));
+        row(1, "blower stops", safe.applyAsInt(outcome.blower()));
+    }
+
+    private void row(int row, String name, int safe) {
         double middle = area.getY() + ink.px(ROW_PX) * (row + 0.5);
         double baseline = middle + ink.px(4);
         ink.text(
@@ -48,17 +61,17 @@ public final class SafePicture {
         double wide = Math.max(ink.px(20), area.getWidth() - ink.px(LABEL_PX) - ink.px(FIGURE_PX));
         RoundRectangle2D all = bar(left, middle, wide);
         ink.fill(all, ink.palette().floor());
-        if (kept.safe() > 0 && judged > 0) {
+        if (safe > 0 && judged > 0) {
             ink.fill(
-                    bar(left, middle, Math.max(ink.px(3), wide * kept.safe() / judged)),
+                    bar(left, middle, Math.max(ink.px(3), wide * safe / judged)),
                     ink.palette().air());
         }
         ink.draw(all, ink.palette().softInk(), 0.8);
-        boolean isWhole = kept.safe() == judged;
+        boolean isWhole = safe == judged;
         double at = left + wide + ink.px(8);
         mark(isWhole, at, middle);
         ink.text(
-                kept.safe() + " of " + judged,
+                safe + " of " + judged,
                 at + ink.px(16),
                 baseline,
                 ink.type().drawing(),

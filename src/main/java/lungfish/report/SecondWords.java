@@ -30,7 +30,8 @@ public final class SecondWords {
                     : "All " + all + " filters and pumps beside the air should stay.";
         }
         String unknown = line.unknownW() > 0 ? ", and what those draw of which the room does not say it" : "";
-        return line.mayGo() + " of " + all + (all == 1 ? " filter or pump" : " filters and pumps") + " beside the air may go: "
+        return line.mayGo() + " of " + all + (all == 1 ? " filter or pump" : " filters and pumps")
+                + " beside the air may go: "
                 + show(line.savedW(), Dimension.POWER) + ", " + show(line.savedPerYear(), Dimension.MONEY) + " a year"
                 + unknown + ".";
     }
