@@ -4,11 +4,13 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import java.util.function.IntSupplier;
+import java.util.stream.Collectors;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import lungfish.desk.Later;
@@ -16,11 +18,13 @@ import lungfish.drawing.Look;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Pictures;
 import lungfish.drawing.SafePicture;
+import lungfish.drawing.StandingPicture;
 import lungfish.drawing.Type;
 import lungfish.plan.Plan;
 import lungfish.plan.Progress;
 import lungfish.report.RescueWords;
 import lungfish.report.SecondWords;
+import lungfish.report.StandingWords;
 import lungfish.rescue.Cheapest;
 import lungfish.rescue.Rescue;
 import lungfish.rescue.Rescuing;
@@ -28,10 +32,12 @@ import lungfish.rescue.Second;
 import lungfish.rescue.SecondLine;
 import lungfish.rescue.SecondLines;
 import lungfish.rescue.Tried;
+import lungfish.rescue.Ways;
+import lungfish.standing.StandingAnswer;
 
 /**
  * What keeps the tanks alive: the cheapest sets first, each put into the room by one click; then each means by itself; then the
- * filters beside the air, and which of them may go.
+ * filters beside the air, and which of them may go; then how each way to give air stands up to failures.
  */
 final class RescueBlocks extends Stack {
     private final transient View view;
@@ -41,8 +47,8 @@ final class RescueBlocks extends Stack {
     private final JCheckBox each = new JCheckBox("Each by itself");
     private transient Optional<Told> told = Optional.empty();
 
-    /** Both parts; empty where nothing gives air. */
-    record Answer(Optional<Rescue> rescue, Optional<SecondLine> second) {}
+    /** All parts; the first two empty where nothing gives air. */
+    record Answer(Optional<Rescue> rescue, Optional<SecondLine> second, StandingAnswer ways) {}
 
     /** All that is shown. */
     private record Told(Optional<Answer> answer, boolean isCurrent, boolean isRunning, Look look, int widthPx) {}
@@ -70,7 +76,8 @@ final class RescueBlocks extends Stack {
         return new Answer(
                 rescue,
                 rescue.flatMap(
-                        there -> SecondLines.of(plan, catalogue, there.wantedS().si(), progress)));
+                        there -> SecondLines.of(plan, catalogue, there.wantedS().si(), progress)),
+                Ways.of(plan, catalogue));
     }
 
     /** Asks anew where the plan is another, and shows what is known. */
@@ -108,6 +115,7 @@ final class RescueBlocks extends Stack {
             rescue.get().tried().forEach(tried -> tried(rescue.get(), tried, words));
         }
         now.answer().flatMap(Answer::second).ifPresent(this::second);
+        now.answer().map(Answer::ways).ifPresent(this::ways);
         add(Line.title(view, "Take care with what is added"), "growx, wmin 0, gaptop " + view.px(4));
         words.cautions(view.desk().room()).forEach(this::soft);
     }
@@ -157,6 +165,26 @@ final class RescueBlocks extends Stack {
             say((one.mayGo() ? "– " : "● ") + words.called(one) + ": " + words.verdict(one) + ".");
             soft(words.outages(one));
         }
+    }
+
+    private void ways(StandingAnswer ways) {
+        StandingWords words = new StandingWords(ways, view.quantities());
+        List<StandingPicture.Row> rows = words.rows();
+        add(Line.title(view, "One blower, two, or many small pumps"), "growx, wmin 0, gaptop " + view.px(4));
+        say(words.headline());
+        String says = rows.stream().map(StandingPicture.Row::says).collect(Collectors.joining(". "));
+        Pictures.Painting painting = (area, look, g) -> StandingPicture.paint(rows, area, look, g);
+        add(
+                new Painted(
+                        view,
+                        says,
+                        widthPx,
+                        () -> StandingPicture.height(rows, widthPx.getAsInt(), view.look()),
+                        painting,
+                        isCurrent),
+                "growx");
+        words.common().forEach(this::soft);
+        soft(StandingWords.CAUTION);
     }
 
     private void say(String text) {

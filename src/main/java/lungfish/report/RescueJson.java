@@ -17,6 +17,7 @@ import lungfish.rescue.SecondLine;
 import lungfish.rescue.Tried;
 import lungfish.rescue.Unfit;
 import lungfish.room.Room;
+import lungfish.standing.StandingAnswer;
 
 /** What keeps the tanks of a room alive, and its second line, as JSON, as docs/schemas/rescue.schema.json says. */
 public final class RescueJson {
@@ -35,15 +36,22 @@ public final class RescueJson {
      * The whole answer.
      *
      * @param rescue empty where nothing gives air, as {@code second} then is
+     * @param ways how each way to give the room its air stands up to failures
      * @param quantities the units of the sentences in it
      */
-    public static String text(Room room, Optional<Rescue> rescue, Optional<SecondLine> second, Quantities quantities) {
+    public static String text(
+            Room room,
+            Optional<Rescue> rescue,
+            Optional<SecondLine> second,
+            StandingAnswer ways,
+            Quantities quantities) {
         RescueJson json = new RescueJson(room, quantities);
         return JsonWriter.text(out -> {
             out.text("format", "lungfish-rescue").whole("version", 1);
             out.text("room", room.name());
             Keys.object(out, "means", rescue, json::rescue);
             Keys.object(out, "second_line", second, RescueJson::second);
+            out.object("redundancy", inner -> StandingJson.node(inner, ways));
         });
     }
 

@@ -7,8 +7,9 @@ import lungfish.rescue.Rescue;
 import lungfish.rescue.Second;
 import lungfish.rescue.SecondLine;
 import lungfish.room.Room;
+import lungfish.standing.StandingAnswer;
 
-/** What keeps the tanks of a room alive, and its second line, as a page of text. */
+/** What keeps the tanks of a room alive, its second line and its redundancy, as a page of text. */
 public final class RescueText {
     private final Room room;
     private final Quantities quantities;
@@ -20,7 +21,7 @@ public final class RescueText {
     }
 
     /** A page for people; where nothing gives air, a line that says so. */
-    public String text(Optional<Rescue> rescue, Optional<SecondLine> second) {
+    public String text(Optional<Rescue> rescue, Optional<SecondLine> second, StandingAnswer ways) {
         if (rescue.isEmpty()) {
             return OutageText.NO_AIR;
         }
@@ -33,6 +34,7 @@ public final class RescueText {
         rescue.get().tried().forEach(tried -> page.item("+", words.line(tried)));
         words.unfit().forEach(says -> page.item("!", says));
         second.ifPresent(this::second);
+        new StandingReport(quantities).on(page, ways);
         page.heading("Take care");
         words.cautions(room).forEach(caution -> page.item("!", caution));
         page.paragraph(OutageWords.ESTIMATES);

@@ -25,6 +25,8 @@ import lungfish.rescue.Rescue;
 import lungfish.rescue.Rescuing;
 import lungfish.rescue.SecondLine;
 import lungfish.rescue.SecondLines;
+import lungfish.rescue.Ways;
+import lungfish.standing.StandingAnswer;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
 
@@ -69,7 +71,8 @@ final class OutageCommand extends RoomCommand {
             names = "--means",
             description =
                     "Not the outage but what helps: every means tried in it, the cheapest set that keeps all tanks and the"
-                            + " essential ones, and which filters beside the air may go.")
+                            + " essential ones, which filters beside the air may go, and how each way to give air stands"
+                            + " up to failures.")
     private boolean means;
 
     @Override
@@ -108,9 +111,10 @@ final class OutageCommand extends RoomCommand {
         Optional<Rescue> rescue = Rescuing.of(plan, catalogue, Progress.UNHEARD);
         Optional<SecondLine> second = rescue.flatMap(
                 there -> SecondLines.of(plan, catalogue, there.wantedS().si(), Progress.UNHEARD));
+        StandingAnswer ways = Ways.of(plan, catalogue);
         return isJson()
-                ? RescueJson.text(plan.room(), rescue, second, quantities)
-                : new RescueText(plan.room(), quantities).text(rescue, second);
+                ? RescueJson.text(plan.room(), rescue, second, ways, quantities)
+                : new RescueText(plan.room(), quantities).text(rescue, second, ways);
     }
 
     private Scene scene(Failing what) {

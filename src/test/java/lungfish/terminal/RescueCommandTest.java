@@ -54,4 +54,14 @@ final class RescueCommandTest {
                 .contains("Cheapest for all 29 tanks", "Cheapest for the 5 essential tanks", "Second line", "Take care")
                 .contains("Generator 900 W, portable", "transfer switch", "fuse each");
     }
+
+    @Test
+    void theWaysToGiveAirStandBelow() throws IOException {
+        JsonNode ways = JSON.readTree(means("garage-killifish", "--json").out())
+                .path("redundancy")
+                .path("ways");
+
+        assertThat(ways).hasSize(5);
+        assertThat(means("garage-killifish").out()).contains("Redundancy", "One blower", "What takes several at once");
+    }
 }
