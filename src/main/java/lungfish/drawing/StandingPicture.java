@@ -119,12 +119,9 @@ public final class StandingPicture {
     private void tank(Rectangle2D square, Air left) {
         if (left != Air.ALL) {
             ink.fill(
-                    left == Air.NONE ? square : lowerHalf(square), ink.palette().accent());
+                    left == Air.NONE ? square : lowerHalf(square), ink.palette().ink());
         }
-        ink.draw(
-                square,
-                left == Air.NONE ? ink.palette().accent() : ink.palette().free(),
-                1);
+        ink.draw(square, left == Air.NONE ? ink.palette().ink() : ink.palette().free(), 1);
     }
 
     private void words(Row row, double y) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import lungfish.backup.BatteryCourse;
+import lungfish.backup.Habits;
 import lungfish.catalogue.BackupClass;
 import lungfish.catalogue.Catalogue;
 import lungfish.reason.Assumption;

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import lungfish.backup.Habits;
 import lungfish.backup.Load;
 import lungfish.catalogue.Catalogue;
 import lungfish.demand.Need;

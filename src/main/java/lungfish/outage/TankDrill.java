@@ -55,10 +55,4 @@ public record TankDrill(
         }
         return courses.map(both -> both.of(how).downToS(gPerM3)).orElse(OptionalDouble.empty());
     }
-
-    /** Whether its air alone does not keep it above the alarm level even before anything fails. */
-    public boolean isShortBefore(Case how) {
-        return courses.filter(both -> both.of(how).startGPerM3() <= levels.alarmGPerM3())
-                .isPresent();
-    }
 }

@@ -2,8 +2,8 @@ package lungfish.report;
 
 import lungfish.json.JsonWriter;
 import lungfish.standing.Common;
-import lungfish.standing.Habits;
 import lungfish.standing.Loss;
+import lungfish.standing.Rates;
 import lungfish.standing.Standing;
 import lungfish.standing.StandingAnswer;
 
@@ -14,19 +14,19 @@ public final class StandingJson {
     /** The fields of one object. */
     public static void node(JsonWriter out, StandingAnswer answer) {
         out.whole("tanks", answer.tanks());
-        out.object("habits", inner -> habits(inner, answer.habits()));
+        out.object("habits", inner -> rates(inner, answer.rates()));
         out.objects("ways", answer.ways(), (inner, each) -> way(inner, each, answer.tanks()));
     }
 
-    private static void habits(JsonWriter out, Habits habits) {
-        Keys.number(out, "mean_time_between_failures_s", habits.mtbfS());
-        Keys.number(out, "notice_s", habits.noticeS());
-        Keys.number(out, "notice_without_alarm_s", habits.quietNoticeS());
-        Keys.number(out, "mend_s", habits.mendS());
-        Keys.number(out, "standby_by_hand_s", habits.handS());
-        Keys.number(out, "standby_by_itself_s", habits.selfS());
-        Keys.number(out, "mains_failures_per_year", habits.mainsPerYear());
-        Keys.number(out, "mains_outage_s", habits.mainsS());
+    private static void rates(JsonWriter out, Rates rates) {
+        Keys.number(out, "mean_time_between_failures_s", rates.mtbfS());
+        Keys.number(out, "notice_s", rates.noticeS());
+        Keys.number(out, "notice_without_alarm_s", rates.quietNoticeS());
+        Keys.number(out, "mend_s", rates.mendS());
+        Keys.number(out, "standby_by_hand_s", rates.handS());
+        Keys.number(out, "standby_by_itself_s", rates.selfS());
+        Keys.number(out, "mains_failures_per_year", rates.mainsPerYear());
+        Keys.number(out, "mains_outage_s", rates.mainsS());
     }
 
     private static void way(JsonWriter out, Standing standing, int tanks) {

@@ -107,11 +107,10 @@ public final class StandingWords {
 
     private String mains(Standing central) {
         double leftS = central.mainsSPerYear();
-        boolean carried =
-                leftS < answer.habits().mainsPerYear() * answer.habits().mainsS();
+        boolean carried = leftS < answer.rates().mainsPerYear() * answer.rates().mainsS();
         return "The mains take " + some(central.tanks(Common.Cause.MAINS)) + " at once: "
-                + quantities.show(answer.habits().mainsPerYear(), Dimension.COUNT) + " times a year for "
-                + time(answer.habits().mainsS()) + " each. "
+                + quantities.show(answer.rates().mainsPerYear(), Dimension.COUNT) + " times a year for "
+                + time(answer.rates().mainsS()) + " each. "
                 + (carried
                         ? "What keeps the air on then leaves " + time(leftS) + " a year."
                         : "Nothing keeps the air on then.")
@@ -154,10 +153,10 @@ public final class StandingWords {
     /** What the figures rest on. */
     public String taken() {
         return "Without air: with less than half of it. Taken: a machine fails every "
-                + time(answer.habits().mtbfS()) + " of running; no air is noticed after "
-                + time(answer.habits().noticeS()) + ", less air after "
-                + time(answer.habits().quietNoticeS()) + "; a machine is replaced "
-                + time(answer.habits().mendS())
+                + time(answer.rates().mtbfS()) + " of running; no air is noticed after "
+                + time(answer.rates().noticeS()) + ", less air after "
+                + time(answer.rates().quietNoticeS()) + "; a machine is replaced "
+                + time(answer.rates().mendS())
                 + " later; a standby is run once a month, so that it does not lie dead unseen.";
     }
 

@@ -9,9 +9,4 @@ public record Outcome(Kept mains, Kept blower) {
             case BLOWER -> blower;
         };
     }
-
-    /** No more tanks than these are safe in every hazard. */
-    public int safeInAll() {
-        return Math.min(mains.safe(), blower.safe());
-    }
 }

@@ -3,7 +3,7 @@ package lungfish.rescue;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import lungfish.outage.Habits;
+import lungfish.backup.Habits;
 import lungfish.outage.Vessel;
 import lungfish.oxygen.Levels;
 import lungfish.reason.Given;

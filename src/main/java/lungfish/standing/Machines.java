@@ -11,8 +11,8 @@ record Machines(double shortShare, double airlessShare) {
     static final double TRIED_S = 30 * 24 * 3600.0;
 
     /** One for all: exact. */
-    static Machines one(Habits habits) {
-        double down = 1 - Availability.of(habits.mtbfS(), habits.backS());
+    static Machines one(Rates rates) {
+        double down = 1 - Availability.of(rates.mtbfS(), rates.backS());
         return new Machines(down, down);
     }
 
@@ -25,12 +25,12 @@ record Machines(double shortShare, double airlessShare) {
      * @param startS from a failure until it runs
      * @param backS from a failure until the machine is replaced
      */
-    static Machines withStandby(int running, Habits habits, double startS, double backS) {
-        double rate = habits.ratePerS();
+    static Machines withStandby(int running, Rates rates, double startS, double backS) {
+        double rate = rates.ratePerS();
         double standbyDown = rate * (backS + TRIED_S / 2);
         double anotherDown = (running - 1) * rate * backS;
         double down = running * rate * (startS + backS * (standbyDown + anotherDown));
-        Machines alone = running == 1 ? one(habits) : sharing(running, habits);
+        Machines alone = running == 1 ? one(rates) : sharing(running, rates);
         return new Machines(
                 Math.min(alone.shortShare, down),
                 running == 1 ? Math.min(alone.airlessShare, down) : alone.airlessShare);
@@ -40,10 +40,10 @@ record Machines(double shortShare, double airlessShare) {
      * Several that share the load: all of them for all the air, half of them for half. Where two of them do, by
      * {@link Parallel}, else as k of n.
      */
-    static Machines sharing(int running, Habits habits) {
-        double backS = habits.quietBackS();
-        double each = Availability.of(habits.mtbfS(), backS);
-        double rate = habits.ratePerS();
+    static Machines sharing(int running, Rates rates) {
+        double backS = rates.quietBackS();
+        double each = Availability.of(rates.mtbfS(), backS);
+        double rate = rates.ratePerS();
         double airless = running == 2
                 ? Parallel.of(rate, backS, rate, backS).downShare()
                 : 1 - Availability.kOutOfN((running + 1) / 2, running, each);

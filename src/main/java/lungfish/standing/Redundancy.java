@@ -22,17 +22,17 @@ public final class Redundancy {
      */
     public static StandingAnswer of(Room room, Catalogue catalogue, OptionalDouble blowerW, OptionalDouble pumpsW) {
         Told told = new Told(room, catalogue);
-        Habits habits = told.habits();
+        Rates rates = told.rates();
         // Batteries stand behind the planned blower; only where none is planned do they stand behind the pumps.
         boolean planned = !room.blowers(Blower.Role.PLANNED).isEmpty();
         List<Carried> ofBlower = battery(room, catalogue, blowerW);
         List<Carried> ofPumps = planned ? List.of() : battery(room, catalogue, pumpsW);
         Standings standings = new Standings(
                 room,
-                habits,
-                mainsS(habits, ofBlower, told.byGenerator(habits.noticeS(), blowerW)),
-                mainsS(habits, ofPumps, told.byGenerator(habits.quietNoticeS(), pumpsW)));
-        return new StandingAnswer(habits, standings.tanks(), standings.all(), told.assumptions());
+                rates,
+                mainsS(rates, ofBlower, told.byGenerator(rates.noticeS(), blowerW)),
+                mainsS(rates, ofPumps, told.byGenerator(rates.quietNoticeS(), pumpsW)));
+        return new StandingAnswer(rates, standings.tanks(), standings.all(), told.assumptions());
     }
 
     private static List<Carried> battery(Room room, Catalogue catalogue, OptionalDouble watts) {
@@ -44,10 +44,10 @@ public final class Redundancy {
         return carried;
     }
 
-    private static double mainsS(Habits habits, List<Carried> battery, List<Carried> generator) {
+    private static double mainsS(Rates rates, List<Carried> battery, List<Carried> generator) {
         return Carried.mainsOffSPerYear(
-                habits.mainsPerYear(),
-                habits.mainsS(),
+                rates.mainsPerYear(),
+                rates.mainsS(),
                 Stream.concat(battery.stream(), generator.stream()).toList());
     }
 }

@@ -10,7 +10,7 @@ import lungfish.reason.Assumption;
  * @param ways in the order of {@link Way}
  * @param assumptions what the room does not say
  */
-public record StandingAnswer(Habits habits, int tanks, List<Standing> ways, List<Assumption> assumptions) {
+public record StandingAnswer(Rates rates, int tanks, List<Standing> ways, List<Assumption> assumptions) {
     public StandingAnswer {
         ways = List.copyOf(ways);
         assumptions = List.copyOf(assumptions);

@@ -8,7 +8,7 @@ import lungfish.room.Room;
 
 /** Tells how each way to give a room its air stands up to failures. */
 final class Standings {
-    private final Habits habits;
+    private final Rates rates;
     private final Central central;
     private final Feeding feeding;
     private final Standby.Start start;
@@ -20,8 +20,8 @@ final class Standings {
      * @param blowerMainsS time a year in which the mains take the air of a blower
      * @param pumpsMainsS the same of small pumps
      */
-    Standings(Room room, Habits habits, double blowerMainsS, double pumpsMainsS) {
-        this.habits = habits;
+    Standings(Room room, Rates rates, double blowerMainsS, double pumpsMainsS) {
+        this.rates = rates;
         this.central = Central.of(room);
         this.feeding = Feeding.of(room);
         this.start = room.backup().standby().map(Standby::start).orElse(Standby.Start.MANUAL);
@@ -49,23 +49,23 @@ final class Standings {
 
     private Standing one() {
         boolean drawn = central.count() == 1 && !central.hasStandby();
-        Loss loss = new Loss(tanks, 0, 1, habits.backS());
-        return central(Way.ONE_BLOWER, drawn, 1, Machines.one(habits), loss, tanks);
+        Loss loss = new Loss(tanks, 0, 1, rates.backS());
+        return central(Way.ONE_BLOWER, drawn, 1, Machines.one(rates), loss, tanks);
     }
 
     private Standing standby(Way way, Standby.Start by) {
         boolean drawn = central.hasStandby() && start == by;
         int running = drawn ? central.count() : 1;
         boolean byHand = by == Standby.Start.MANUAL;
-        double noticeS = running == 1 ? habits.noticeS() : habits.quietNoticeS();
-        double startS = byHand ? noticeS + habits.handS() : habits.selfS();
-        double backS = byHand ? noticeS + habits.mendS() : habits.quietBackS();
+        double noticeS = running == 1 ? rates.noticeS() : rates.quietNoticeS();
+        double startS = byHand ? noticeS + rates.handS() : rates.selfS();
+        double backS = byHand ? noticeS + rates.mendS() : rates.quietBackS();
         int byCircuit = drawn && !byHand && central.standbyIsApart() ? 0 : tanks;
         return central(
                 way,
                 drawn,
                 running + 1,
-                Machines.withStandby(running, habits, startS, backS),
+                Machines.withStandby(running, rates, startS, backS),
                 byHand ? lossOf(running, startS) : new Loss(0, 0, 1, startS),
                 byCircuit);
     }
@@ -74,8 +74,8 @@ final class Standings {
         boolean drawn = central.count() > 1 && !central.hasStandby();
         int running = Math.max(2, central.count());
         int byCircuit = drawn && central.runningAreApart() ? 0 : tanks;
-        Loss loss = lossOf(running, habits.quietBackS());
-        return central(Way.SHARED, drawn, running, Machines.sharing(running, habits), loss, byCircuit);
+        Loss loss = lossOf(running, rates.quietBackS());
+        return central(Way.SHARED, drawn, running, Machines.sharing(running, rates), loss, byCircuit);
     }
 
     private Loss lossOf(int running, double forS) {
@@ -94,7 +94,7 @@ final class Standings {
     private Standing pumps() {
         List<Machines> shares = feeding.machinesByTank().stream()
                 .distinct()
-                .map(count -> Machines.sharing(count, habits))
+                .map(count -> Machines.sharing(count, rates))
                 .toList();
         Machines worst = new Machines(
                 shares.stream().mapToDouble(Machines::shortShare).max().orElse(0),
@@ -103,12 +103,12 @@ final class Standings {
                 new Common(Common.Cause.MAINS, feeding.tanks(), OptionalDouble.of(pumpsMainsS)),
                 new Common(Common.Cause.CIRCUIT, feeding.byOneCircuit(), OptionalDouble.empty()),
                 new Common(Common.Cause.PIPE, 0, OptionalDouble.empty()));
-        Loss loss = feeding.worst(habits.quietBackS());
+        Loss loss = feeding.worst(rates.quietBackS());
         return standing(Way.SMALL_PUMPS, feeding.drawn(), feeding.machines(), worst, loss, common);
     }
 
     private Standing standing(Way way, boolean drawn, int machines, Machines share, Loss loss, List<Common> common) {
-        double rate = machines * habits.ratePerS();
+        double rate = machines * rates.ratePerS();
         return new Standing(
                 way,
                 drawn,

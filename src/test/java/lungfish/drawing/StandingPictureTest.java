@@ -36,9 +36,9 @@ final class StandingPictureTest {
     void aSquareIsFullForATankWithoutAirHalfFullForOneWithLessAndOpenForTheOthers() {
         BufferedImage image = picture(row(1, 1, 1, 1, 3));
 
-        assertThat(at(image, 4, SQUARE_Y - 2)).isEqualTo(LOOK.palette().accent());
+        assertThat(at(image, 4, SQUARE_Y - 2)).isEqualTo(LOOK.palette().ink());
         assertThat(at(image, STEP + 4, SQUARE_Y - 2)).isEqualTo(LOOK.palette().sheet());
-        assertThat(at(image, STEP + 4, SQUARE_Y + 2)).isEqualTo(LOOK.palette().accent());
+        assertThat(at(image, STEP + 4, SQUARE_Y + 2)).isEqualTo(LOOK.palette().ink());
         assertThat(at(image, 2 * STEP + 4, SQUARE_Y + 2))
                 .isEqualTo(LOOK.palette().sheet());
     }

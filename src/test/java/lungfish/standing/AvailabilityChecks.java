@@ -29,8 +29,8 @@ public final class AvailabilityChecks {
     }
 
     private static double hours(Inputs in) {
-        Habits habits = new Habits(in.number("mtbf_h") * HOUR_S, 0, 0, in.number("mttr_h") * HOUR_S, 0, 0, 0, HOUR_S);
-        return Machines.one(habits).airlessShare() * Availability.YEAR_S / HOUR_S;
+        Rates rates = new Rates(in.number("mtbf_h") * HOUR_S, 0, 0, in.number("mttr_h") * HOUR_S, 0, 0, 0, HOUR_S);
+        return Machines.one(rates).airlessShare() * Availability.YEAR_S / HOUR_S;
     }
 
     private static int whole(Inputs in, String name) {

@@ -14,7 +14,7 @@ final class MachinesTest {
     private static final double HOUR_S = 3600;
     private static final double YEAR_H = 8760;
     private static final double ROUNDING = 1e-12;
-    private static final Habits USUAL = habits(20_000, 8, 72, 0.5);
+    private static final Rates USUAL = rates(20_000, 8, 72, 0.5);
 
     /** By hand: 80 h down in 20 080 h, of 8760: 34.90 h a year. */
     @Test
@@ -47,7 +47,7 @@ final class MachinesTest {
             @ForAll @DoubleRange(min = 100, max = 100_000) double mtbfH,
             @ForAll @DoubleRange(min = 0, max = 24) double noticeH,
             @ForAll @DoubleRange(min = 1, max = 500) double mendH) {
-        Machines halves = Machines.sharing(2, habits(mtbfH, noticeH, mendH, 0.5));
+        Machines halves = Machines.sharing(2, rates(mtbfH, noticeH, mendH, 0.5));
         double fails = 1 / mtbfH;
         double back = 1 / (noticeH + mendH);
         double[] steady = new Chain(3)
@@ -76,7 +76,7 @@ final class MachinesTest {
     void severalThatShareAreTheirChain(
             @ForAll @IntRange(min = 3, max = 6) int running,
             @ForAll @DoubleRange(min = 200, max = 50_000) double mtbfH) {
-        Machines sharing = Machines.sharing(running, habits(mtbfH, 8, 72, 0.5));
+        Machines sharing = Machines.sharing(running, rates(mtbfH, 8, 72, 0.5));
         Chain chain = new Chain(running + 1);
         for (int down = 0; down < running; down++) {
             chain.goes(down, down + 1, (running - down) / mtbfH).goes(down + 1, down, (down + 1) / 80.0);
@@ -115,7 +115,7 @@ final class MachinesTest {
                 .goes(4, 5, fails)
                 .goes(5, 4, 2 * back)
                 .steady();
-        Machines told = Machines.withStandby(1, habits(mtbfH, 0, mendH, startH), startH * HOUR_S, mendH * HOUR_S);
+        Machines told = Machines.withStandby(1, rates(mtbfH, 0, mendH, startH), startH * HOUR_S, mendH * HOUR_S);
         double down = steady[3] + steady[5];
         double alone = 1 - Availability.of(mtbfH, mendH);
         assertThat(told.airlessShare()).isGreaterThanOrEqualTo(Math.min(down, alone) - ROUNDING);
@@ -126,9 +126,9 @@ final class MachinesTest {
             @ForAll @IntRange(min = 1, max = 4) int running,
             @ForAll @DoubleRange(min = 50, max = 100_000) double mtbfH,
             @ForAll @DoubleRange(min = 0, max = 5000) double startH) {
-        Habits habits = habits(mtbfH, 8, 72, 0.5);
-        Machines alone = running == 1 ? Machines.one(habits) : Machines.sharing(running, habits);
-        Machines standby = Machines.withStandby(running, habits, startH * HOUR_S, habits.backS());
+        Rates rates = rates(mtbfH, 8, 72, 0.5);
+        Machines alone = running == 1 ? Machines.one(rates) : Machines.sharing(running, rates);
+        Machines standby = Machines.withStandby(running, rates, startH * HOUR_S, rates.backS());
         assertThat(standby.shortShare()).isLessThanOrEqualTo(alone.shortShare());
         assertThat(standby.airlessShare()).isLessThanOrEqualTo(alone.airlessShare());
     }
@@ -136,15 +136,15 @@ final class MachinesTest {
     /** What fails every few hours is down nearly always, but not longer than always. */
     @Test
     void nothingIsDownMoreThanAlways() {
-        Habits hopeless = habits(1, 8, 720, 0.5);
+        Rates hopeless = rates(1, 8, 720, 0.5);
         assertThat(Machines.one(hopeless).airlessShare()).isLessThan(1);
         assertThat(Machines.sharing(2, hopeless).airlessShare()).isEqualTo(1);
         assertThat(Machines.withStandby(1, hopeless, HOUR_S, 720 * HOUR_S).airlessShare())
                 .isLessThan(1);
     }
 
-    private static Habits habits(double mtbfH, double noticeH, double mendH, double handH) {
-        return new Habits(
+    private static Rates rates(double mtbfH, double noticeH, double mendH, double handH) {
+        return new Rates(
                 mtbfH * HOUR_S, noticeH * HOUR_S, noticeH * HOUR_S, mendH * HOUR_S, handH * HOUR_S, 60, 2, 3 * HOUR_S);
     }
 }

@@ -179,7 +179,7 @@ final class RedundancyTest {
     void whatTheRoomSaysIsTakenAndTheRestIsAssumedVisibly() {
         Backup said = Backup.NONE.withNoticeS(OptionalDouble.of(HOUR_S)).withMendS(OptionalDouble.of(9 * HOUR_S));
         StandingAnswer answer = answer(tanks().with(said));
-        assertThat(answer.habits().backS()).isEqualTo(10 * HOUR_S);
+        assertThat(answer.rates().backS()).isEqualTo(10 * HOUR_S);
         assertThat(answer.assumptions())
                 .extracting(Assumption::key)
                 .containsExactlyInAnyOrder(

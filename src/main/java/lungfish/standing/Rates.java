@@ -13,7 +13,7 @@ package lungfish.standing;
  * @param mainsPerYear failures of the mains in a year
  * @param mainsS how long the mains then stay off, on average
  */
-public record Habits(
+public record Rates(
         double mtbfS,
         double noticeS,
         double quietNoticeS,

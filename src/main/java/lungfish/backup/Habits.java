@@ -1,4 +1,4 @@
-package lungfish.outage;
+package lungfish.backup;
 
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,10 +11,14 @@ import lungfish.reason.Assumption;
 import lungfish.reason.Given;
 import lungfish.reason.PartId;
 import lungfish.room.Backup;
+import lungfish.room.Backup.Standby;
 import lungfish.room.Room;
 
 /** How soon people do what they do, typed or assumed. It remembers which of what it assumed was asked for. */
 public final class Habits {
+    /** A pressure switch, and a blower that gets going: common practice, no source. */
+    private static final double ITSELF_S = 60;
+
     private final Backup backup;
     private final Catalogue catalogue;
     private final Set<Assumption> assumptions = new LinkedHashSet<>();
@@ -30,28 +34,49 @@ public final class Habits {
         return given(backup.noticeS(), backup.alarm().isPresent() ? Assumable.NOTICE_ALARM : Assumable.NOTICE);
     }
 
+    /**
+     * The same where no alarm can ring: a small pump stopped, or there is less air but not none. A low-pressure alarm hardly sees
+     * half the air, as most of the pressure is the depth of the water.
+     */
+    public double quietNoticeS() {
+        return given(backup.noticeS(), Assumable.NOTICE);
+    }
+
     /** When a hand is there that switches something on or puts a hose back, s after the failure. */
     public double handS() {
         return noticeS() + given(OptionalDouble.empty(), Assumable.READY);
     }
 
+    /** From noticing until a standby that is started by hand gives air, s. */
+    public double handReadyS() {
+        return given(readyS(Standby.Start.MANUAL), Assumable.READY);
+    }
+
     /** When a standby that is started by hand gives air, s after the failure. */
     public double standbyByHandS() {
-        return noticeS() + given(standbyReadyS(), Assumable.READY);
+        return noticeS() + handReadyS();
     }
 
     /** When a standby that starts by itself gives air, s after the failure. */
-    double standbyByItselfS() {
-        return standbyReadyS().orElse(0);
+    public double standbyByItselfS() {
+        return readyS(Standby.Start.AUTOMATIC).orElse(ITSELF_S);
     }
 
-    private OptionalDouble standbyReadyS() {
-        return backup.standby().map(Backup.Standby::readyS).orElse(OptionalDouble.empty());
+    private OptionalDouble readyS(Standby.Start start) {
+        return backup.standby()
+                .filter(standby -> standby.start() == start)
+                .map(Standby::readyS)
+                .orElseGet(OptionalDouble::empty);
+    }
+
+    /** From noticing until a generator carries the room, s. */
+    public double generatorReadyS() {
+        return given(generator().readyS(), Assumable.READY);
     }
 
     /** When a generator carries the room, s after the failure. */
     public double generatorS() {
-        return noticeS() + given(generator().readyS(), Assumable.READY);
+        return noticeS() + generatorReadyS();
     }
 
     /** How long its fuel lasts, s. */
@@ -63,13 +88,18 @@ public final class Habits {
         return backup.generator().orElse(Backup.Generator.UNKNOWN);
     }
 
+    /** From noticing until a failed machine is replaced, s. */
+    public double mendS() {
+        return given(backup.mendS(), Assumable.MEND);
+    }
+
     /** When a failed machine is replaced, s after the failure. */
     public double replacedS() {
-        return noticeS() + given(backup.mendS(), Assumable.MEND);
+        return noticeS() + mendS();
     }
 
     /** What was assumed of that which was asked. */
-    List<Assumption> assumptions() {
+    public List<Assumption> assumptions() {
         return List.copyOf(assumptions);
     }
 
