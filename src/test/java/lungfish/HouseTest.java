@@ -1,5 +1,9 @@
 package lungfish;
 
+import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nameMatching;
+import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -55,11 +59,17 @@ final class HouseTest {
         house.put("sure", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("outage", everythingBefore(house, "json", "roomfile", "networkfile"));
         house.put("rescue", everythingBefore(house, "json", "roomfile", "networkfile"));
+        house.put("build", everythingBefore(house, "json", "roomfile", "networkfile"));
+        house.put("commissioning", everythingBefore(house, "json", "roomfile", "networkfile"));
+        house.put("measured", everythingBefore(house, "json", "roomfile", "networkfile"));
+        house.put("logbook", everythingBefore(house, "json", "roomfile", "networkfile"));
+        house.put("document", Set.of("quantity", "reason", "catalogue", "room"));
         house.put("drawing", everythingBefore(house, "json", "roomfile", "networkfile", "edit"));
         house.put("report", everythingBefore(house, "roomfile", "networkfile"));
         house.put("print", everythingBefore(house, "json", "roomfile", "networkfile", "edit"));
+        house.put("web", everythingBefore(house, "json", "roomfile", "networkfile", "edit", "print"));
         house.put("terminal", everythingBefore(house));
-        house.put("desk", everythingBefore(house, "networkfile", "drawing", "report", "print", "terminal"));
+        house.put("desk", everythingBefore(house, "networkfile", "drawing", "report", "print", "web", "terminal"));
         house.put("desktop", everythingBefore(house, "networkfile", "terminal"));
         return house;
     }
@@ -117,11 +127,11 @@ final class HouseTest {
             .resideInAnyPackage("javax.swing..", "com.formdev..");
 
     @ArchTest
-    static final ArchRule onlyDrawingPrintAndWindowKnowAScreen = noClasses()
+    static final ArchRule onlyDrawingPrintWebAndWindowKnowAScreen = noClasses()
             .that()
             .resideInAPackage("lungfish.*..")
             .and()
-            .resideOutsideOfPackages("lungfish.desktop..", "lungfish.drawing..", "lungfish.print..")
+            .resideOutsideOfPackages("lungfish.desktop..", "lungfish.drawing..", "lungfish.print..", "lungfish.web..")
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("java.awt..");
@@ -136,36 +146,56 @@ final class HouseTest {
             .dependOnClassesThat()
             .resideInAnyPackage("org.apache.pdfbox..", "de.rototor..");
 
+    private static final String[] ENGINES = {
+        "lungfish.quantity..",
+        "lungfish.reason..",
+        "lungfish.room..",
+        "lungfish.edit..",
+        "lungfish.air..",
+        "lungfish.network..",
+        "lungfish.blower..",
+        "lungfish.demand..",
+        "lungfish.piping..",
+        "lungfish.siphon..",
+        "lungfish.sizing..",
+        "lungfish.noise..",
+        "lungfish.backup..",
+        "lungfish.standing..",
+        "lungfish.cost..",
+        "lungfish.headroom..",
+        "lungfish.plan..",
+        "lungfish.today..",
+        "lungfish.everyday..",
+        "lungfish.choice..",
+        "lungfish.growth..",
+        "lungfish.sure..",
+        "lungfish.oxygen..",
+        "lungfish.outage..",
+        "lungfish.rescue..",
+        "lungfish.build..",
+        "lungfish.commissioning..",
+        "lungfish.measured..",
+        "lungfish.logbook..",
+        "lungfish.document.."
+    };
+
     @ArchTest
     static final ArchRule enginesKnowNoFilesAndNoJson = noClasses()
             .that()
-            .resideInAnyPackage(
-                    "lungfish.quantity..",
-                    "lungfish.reason..",
-                    "lungfish.room..",
-                    "lungfish.edit..",
-                    "lungfish.air..",
-                    "lungfish.network..",
-                    "lungfish.blower..",
-                    "lungfish.demand..",
-                    "lungfish.piping..",
-                    "lungfish.siphon..",
-                    "lungfish.sizing..",
-                    "lungfish.noise..",
-                    "lungfish.backup..",
-                    "lungfish.standing..",
-                    "lungfish.cost..",
-                    "lungfish.headroom..",
-                    "lungfish.plan..",
-                    "lungfish.today..",
-                    "lungfish.everyday..",
-                    "lungfish.choice..",
-                    "lungfish.growth..",
-                    "lungfish.sure..",
-                    "lungfish.oxygen..",
-                    "lungfish.outage..",
-                    "lungfish.rescue..")
+            .resideInAnyPackage(ENGINES)
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("com.fasterxml..", "java.nio.file..", "java.util.logging..", "java.time..");
+            .resideInAnyPackage("com.fasterxml..", "java.nio.file..", "java.util.logging..");
+
+    /** Days are written in the log of a room; which day it is today, an engine is told. */
+    @ArchTest
+    static final ArchRule enginesHaveNoClock = noClasses()
+            .that()
+            .resideInAnyPackage(ENGINES)
+            .should()
+            .callMethodWhere(target(nameMatching("now|systemDefaultZone|nanoTime|currentTimeMillis"))
+                    .and(target(owner(resideInAPackage("java..")))))
+            .orShould()
+            .dependOnClassesThat()
+            .haveNameMatching("java\\.time\\.(Clock|Instant|LocalTime|.*DateTime)");
 }

@@ -16,6 +16,8 @@ import lungfish.quantity.DisplayUnits;
  * @param gangs taps that several outlets share
  * @param ownClasses devices and blowers typed in from a data sheet
  * @param spreads how far what is said may be off
+ * @param building how the keeper builds
+ * @param log what has happened since
  */
 public record Room(
         String name,
@@ -34,7 +36,9 @@ public record Room(
         Backup backup,
         List<Stirrer> stirrers,
         OwnClasses ownClasses,
-        Spreads spreads) {
+        Spreads spreads,
+        Building building,
+        Log log) {
     public Room {
         circuits = List.copyOf(circuits);
         racks = List.copyOf(racks);
@@ -42,6 +46,47 @@ public record Room(
         gangs = List.copyOf(gangs);
         blowers = List.copyOf(blowers);
         stirrers = List.copyOf(stirrers);
+    }
+
+    /** A room of which nothing is said about building it, and in which nothing has happened yet. */
+    public Room(
+            String name,
+            Optional<String> notes,
+            DisplayUnits displayUnits,
+            Shell shell,
+            Climate climate,
+            Supply supply,
+            Wishes wishes,
+            Optional<Listener> listener,
+            List<Circuit> circuits,
+            List<Rack> racks,
+            List<Run> runs,
+            List<Gang> gangs,
+            List<Blower> blowers,
+            Backup backup,
+            List<Stirrer> stirrers,
+            OwnClasses ownClasses,
+            Spreads spreads) {
+        this(
+                name,
+                notes,
+                displayUnits,
+                shell,
+                climate,
+                supply,
+                wishes,
+                listener,
+                circuits,
+                racks,
+                runs,
+                gangs,
+                blowers,
+                backup,
+                stirrers,
+                ownClasses,
+                spreads,
+                Building.UNKNOWN,
+                Log.EMPTY);
     }
 
     /** Every outlet with its tank, shelf and rack, in the order drawn; those of planned racks too. */
@@ -136,15 +181,25 @@ public record Room(
 
     /** The same room, of which this may be so far off. */
     public Room withSpreads(Spreads those) {
-        return known(ownClasses, those);
+        return known(ownClasses, those, building, log);
+    }
+
+    /** The same room, built so. */
+    public Room withBuilding(Building that) {
+        return known(ownClasses, spreads, that, log);
+    }
+
+    /** The same room, in which this has happened. */
+    public Room withLog(Log that) {
+        return known(ownClasses, spreads, building, that);
     }
 
     /** The same room with these classes typed from data sheets for all of its own. */
     public Room withOwnClasses(OwnClasses those) {
-        return known(those, spreads);
+        return known(those, spreads, building, log);
     }
 
-    private Room known(OwnClasses own, Spreads off) {
+    private Room known(OwnClasses own, Spreads off, Building built, Log happened) {
         return new Room(
                 name,
                 notes,
@@ -162,7 +217,9 @@ public record Room(
                 backup,
                 stirrers,
                 own,
-                off);
+                off,
+                built,
+                happened);
     }
 
     private Room said(String called, Supply mains, List<Circuit> wiring, Wishes wished, Backup kept) {
@@ -183,7 +240,9 @@ public record Room(
                 kept,
                 stirrers,
                 ownClasses,
-                spreads);
+                spreads,
+                building,
+                log);
     }
 
     private Room surrounded(DisplayUnits units, Shell walls, Climate air, Optional<Listener> ear) {
@@ -204,7 +263,9 @@ public record Room(
                 backup,
                 stirrers,
                 ownClasses,
-                spreads);
+                spreads,
+                building,
+                log);
     }
 
     private Room furnished(
@@ -226,6 +287,8 @@ public record Room(
                 backup,
                 others,
                 ownClasses,
-                spreads);
+                spreads,
+                building,
+                log);
     }
 }
