@@ -29,6 +29,8 @@ final class IdChecks {
         once(spots.stirrers(), stirrer -> stirrer.id().text(), problems);
         once(spots.ownDevices(), DeviceClass::id, problems);
         once(spots.ownBlowers(), BlowerClass::id, problems);
+        once(spots.readings(), reading -> reading.id().text(), problems);
+        once(spots.services(), service -> service.id().text(), problems);
         wishes(spots.room().wishes(), problems);
     }
 

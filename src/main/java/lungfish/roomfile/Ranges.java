@@ -12,6 +12,7 @@ final class Ranges {
     static final Range ALONG_SHELF_M = Range.between(0, 1000);
     static final Range ALONG_RUN_M = Range.between(0, 100_000);
     static final Range TUBING_M = Range.between(0, 1000);
+    static final Range KERF_M = Range.between(0, 0.1);
     static final Range HEIGHT_M = Range.between(0, 100);
     static final Range BORE_M = Range.aboveTo(0, 1);
     static final Range ALTITUDE_M = Range.between(-500, 9000);

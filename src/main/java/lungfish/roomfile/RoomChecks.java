@@ -27,6 +27,7 @@ public final class RoomChecks {
         new PlaceChecks(spots, problems).tell();
         OxygenChecks.tell(room.wishes(), catalogue, problems);
         new OwnClassChecks(problems).tell(spots);
+        LogChecks.tell(room, problems);
         return problems.all();
     }
 }

@@ -6,7 +6,9 @@ import lungfish.json.Fields;
 import lungfish.json.JsonWriter;
 import lungfish.quantity.DisplayUnits;
 import lungfish.room.Backup;
+import lungfish.room.Building;
 import lungfish.room.Climate;
+import lungfish.room.Log;
 import lungfish.room.OwnClasses;
 import lungfish.room.Room;
 import lungfish.room.Spreads;
@@ -72,7 +74,9 @@ final class RoomFormat {
                 in.maybeObject("backup", BackupFormat::read).orElse(Backup.NONE),
                 in.maybeObjects("stirrers", BackupFormat::readStirrer),
                 in.maybeObject("own_classes", RoomFormat::readOwn).orElse(OwnClasses.NONE),
-                in.maybeObject("spreads", SpreadsFormat::read).orElse(Spreads.UNKNOWN));
+                in.maybeObject("spreads", SpreadsFormat::read).orElse(Spreads.UNKNOWN),
+                in.maybeObject("building", BuildingFormat::read).orElse(Building.UNKNOWN),
+                in.maybeObject("log", LogFormat::read).orElse(Log.EMPTY));
     }
 
     static void write(JsonWriter out, Room room) {
@@ -94,7 +98,9 @@ final class RoomFormat {
                 .maybeObject("backup", unless(Backup.NONE, room.backup()), BackupFormat::write)
                 .maybeObjects("stirrers", room.stirrers(), BackupFormat::writeStirrer)
                 .maybeObject("own_classes", unless(OwnClasses.NONE, room.ownClasses()), RoomFormat::writeOwn)
-                .maybeObject("spreads", unless(Spreads.UNKNOWN, room.spreads()), SpreadsFormat::write);
+                .maybeObject("spreads", unless(Spreads.UNKNOWN, room.spreads()), SpreadsFormat::write)
+                .maybeObject("building", unless(Building.UNKNOWN, room.building()), BuildingFormat::write)
+                .maybeObject("log", unless(Log.EMPTY, room.log()), LogFormat::write);
     }
 
     /** What says nothing is not written. */

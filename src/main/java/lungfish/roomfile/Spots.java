@@ -10,8 +10,10 @@ import lungfish.room.Circuit;
 import lungfish.room.Gang;
 import lungfish.room.Outlet;
 import lungfish.room.Rack;
+import lungfish.room.Reading;
 import lungfish.room.Room;
 import lungfish.room.Run;
+import lungfish.room.Service;
 import lungfish.room.Shelf;
 import lungfish.room.Stirrer;
 import lungfish.room.Tank;
@@ -30,7 +32,9 @@ record Spots(
         List<Spot<Backup.Battery>> batteries,
         List<Spot<Stirrer>> stirrers,
         List<Spot<DeviceClass>> ownDevices,
-        List<Spot<BlowerClass>> ownBlowers) {
+        List<Spot<BlowerClass>> ownBlowers,
+        List<Spot<Reading>> readings,
+        List<Spot<Service>> services) {
     static Spots of(Room room) {
         List<Spot<Rack>> racks = Spot.each(key("racks"), room.racks());
         List<Spot<Shelf>> shelves = Spot.inside(racks, "shelves", Rack::shelves);
@@ -48,7 +52,9 @@ record Spots(
                 Spot.each(key("backup").key("batteries"), room.backup().batteries()),
                 Spot.each(key("stirrers"), room.stirrers()),
                 Spot.each(key("own_classes").key("devices"), room.ownClasses().devices()),
-                Spot.each(key("own_classes").key("blowers"), room.ownClasses().blowers()));
+                Spot.each(key("own_classes").key("blowers"), room.ownClasses().blowers()),
+                Spot.each(key("log").key("readings"), room.log().readings()),
+                Spot.each(key("log").key("services"), room.log().services()));
     }
 
     private static Place key(String key) {

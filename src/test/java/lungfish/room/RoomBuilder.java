@@ -110,6 +110,8 @@ public final class RoomBuilder {
                 backup,
                 stirrers,
                 own,
-                spreads);
+                spreads,
+                base.building(),
+                base.log());
     }
 }

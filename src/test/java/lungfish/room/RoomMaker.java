@@ -44,6 +44,7 @@ final class RoomMaker {
                 .toList();
         TankId tank =
                 filled.stream().flatMap(Rack::tanks).findFirst().orElseThrow().id();
+        LogMaker history = new LogMaker(dice, outlets, this::onRun);
         return new Room(
                 dice.name(),
                 dice.maybe(() -> "two\nlines of " + dice.name()),
@@ -61,7 +62,9 @@ final class RoomMaker {
                 backup(),
                 dice.some(1, 2, i -> stirrer(i, tank)),
                 own.classes(),
-                spreads());
+                spreads(),
+                history.building(),
+                history.log());
     }
 
     private Shell shell() {
