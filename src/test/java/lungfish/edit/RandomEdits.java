@@ -211,7 +211,7 @@ public final class RandomEdits {
     /** An edit of a room, or why not. */
     public static Attempt next(Random random, Room room) {
         AnyOf any = new AnyOf(random, room);
-        return any.one(any.one(List.of(KINDS, OUTLETS, PIPES, MACHINES, RandomBackupEdits.ALL)))
+        return any.one(any.one(List.of(KINDS, OUTLETS, PIPES, MACHINES, RandomBackupEdits.ALL, RandomLogEdits.ALL)))
                 .apply(any, room);
     }
 
