@@ -19,6 +19,7 @@ public record Catalogue(
         List<AccessoryClass> accessories,
         List<TankSize> tankSizes,
         List<BackupClass> backupGear,
+        BuildingClasses building,
         Map<Assumable, AssumedValue> assumed) {
     public Catalogue {
         devices = List.copyOf(devices);

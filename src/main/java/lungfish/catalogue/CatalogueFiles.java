@@ -81,6 +81,10 @@ public final class CatalogueFiles {
                 rows("accessories.csv", CatalogueFiles::accessory),
                 rows("tank-sizes.csv", CatalogueFiles::tankSize),
                 rows("backup-gear.csv", CatalogueFiles::backupGear),
+                new BuildingClasses(
+                        rows("threads.csv", BuildingRows::thread),
+                        rows("pipe-joints.csv", BuildingRows::joints),
+                        rows("supplies.csv", BuildingRows::supply)),
                 assumed(rows("assumed.csv")));
     }
 

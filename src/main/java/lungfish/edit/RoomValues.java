@@ -108,6 +108,7 @@ public final class RoomValues {
     private static Map<Assumable, OwnValue> withTheOthers() {
         Map<Assumable, OwnValue> all = new EnumMap<>(OF_PLAN);
         all.putAll(BackupValues.BY_KEY);
+        all.putAll(BuildingValues.BY_KEY);
         for (Spread spread : Spread.values()) {
             all.put(spread.usual(), SpreadValues.of(spread));
         }

@@ -50,6 +50,10 @@ public enum Assumable {
     /** In a year. */
     MAINS_FAILURES,
     MAINS_OUTAGE,
+    /** What a cut of the saw takes; like the next, taken only where the pipe is built. */
+    KERF,
+    /** Small parts bought beyond those counted, as a share of them. */
+    SPARE_PARTS,
     /** How far depths may be off; like those that follow, taken only where it is asked how sure a plan is. */
     DEPTH_SPREAD,
     RESISTANCE_SPREAD,

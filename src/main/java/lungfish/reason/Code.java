@@ -236,6 +236,32 @@ public enum Code {
             "{where} is in trouble after {found} without air, as typed, before any tank of fish.",
             "Mark it essential."),
 
+    // Building
+    PIECE_TOO_SHORT(
+            WARNING,
+            "{where}, piece {piece}: {found} of pipe are left between {one} and {other}; the two sockets take {allowed}.",
+            "Move one of the two {missing} further apart, or buy one of them with a spigot end."),
+    TAP_AT_FITTING(
+            WARNING,
+            "{where}: the tap of {outlets} falls on the socket of {one}.",
+            "Move it {missing} along the pipe, or use a tee with a threaded boss there."),
+    WALL_THIN_FOR_THREAD(
+            WARNING,
+            "The wall of {where} is {found} thick; {thread} needs {allowed} to hold.",
+            "Use tapping saddles, as the parts list does, or tees with a threaded boss{thicker}."),
+    NO_THREAD_IN_SCHEDULE_40(
+            WARNING,
+            "{where} is Schedule 40 pipe; pipe makers' tables allow no thread in it.",
+            "Use tapping saddles, as the parts list does, or tees with a threaded boss{thicker}."),
+    NO_THREAD_IN_WARM_PIPE(
+            WARNING,
+            "{where} may get as warm as {found}; pipe makers' tables allow no thread in PVC above {allowed}.",
+            "Use tapping saddles, as the parts list does, or begin with a length of metal pipe."),
+    OPEN_END(
+            NOTE,
+            "{where} ends in the open, {found} along it, and no cap is drawn there.",
+            "The parts list has a cap for it; join the end to a pipe if it should lead on."),
+
     // Cautions
     PVC_AND_AIR(
             CAUTION,

@@ -61,6 +61,7 @@ final class SmallRooms {
                 all.accessories(),
                 all.tankSizes(),
                 all.backupGear(),
+                all.building(),
                 all.assumed());
     }
 

@@ -59,6 +59,7 @@ final class RescueRooms {
                         .filter(each -> each.kind() != BackupClass.Kind.BATTERY_PUMP
                                 || each.id().equals("battery-pump-small"))
                         .toList(),
+                all.building(),
                 all.assumed());
     }
 

@@ -210,6 +210,7 @@ final class RescuingTest {
                 CATALOGUE.backupGear().stream()
                         .filter(each -> !each.id().startsWith("changeover"))
                         .toList(),
+                CATALOGUE.building(),
                 CATALOGUE.assumed());
     }
 
