@@ -47,6 +47,11 @@ public record BuildPlan(
         return pieces.stream().filter(piece -> piece.size().equals(size)).toList();
     }
 
+    /** What a class of fitting is called in a shop; its id where the catalogue has none. */
+    public static String partName(Catalogue catalogue, String fitting) {
+        return catalogue.fitting(fitting).map(PartNames::of).orElse(fitting);
+    }
+
     /** How a planned room is built. */
     public static BuildPlan of(Plan plan, Catalogue catalogue) {
         Ways ways = new Ways(plan.room(), catalogue);

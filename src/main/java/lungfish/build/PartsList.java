@@ -53,6 +53,22 @@ public record PartsList(List<Line> lines) {
             double buy,
             OptionalDouble price,
             boolean ownPrice) {
+        /** Both lines of one part as one. */
+        Line with(Line more) {
+            return new Line(
+                    group,
+                    key,
+                    name,
+                    detail,
+                    unit,
+                    counted + more.counted,
+                    there + more.there,
+                    spare + more.spare,
+                    buy + more.buy,
+                    price,
+                    ownPrice);
+        }
+
         /** What the line costs; absent where its price is not known. */
         public OptionalDouble cost() {
             return price.isPresent() ? OptionalDouble.of(buy * price.getAsDouble()) : OptionalDouble.empty();

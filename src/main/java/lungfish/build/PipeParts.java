@@ -60,8 +60,13 @@ final class PipeParts {
         }
         pieces.couplings().forEach((size, count) -> counts.merge(Pieces.COUPLING + "/" + size, count, Integer::sum));
         counts.forEach(this::fitting);
-        between.forEach((key, count) -> tally.supply(
-                Group.FITTINGS, key.substring(0, key.indexOf('/')), key.substring(key.indexOf('/') + 1), "", count));
+        between.forEach(this::between);
+    }
+
+    private void between(String key, int count) {
+        String[] parts = key.split("/", 3);
+        String sizes = ways.pipe(parts[1]).name() + " to " + ways.pipe(parts[2]).name();
+        tally.supply(Group.FITTINGS, parts[0], parts[1] + "/" + parts[2], sizes, count);
     }
 
     private void fitting(String key, int count) {

@@ -1,6 +1,7 @@
 package lungfish.build;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import lungfish.build.PartsList.Group;
@@ -22,7 +23,9 @@ final class Tally {
     }
 
     PartsList list() {
-        return new PartsList(lines);
+        List<Line> sorted = new ArrayList<>(lines);
+        sorted.sort(Comparator.comparing(Line::group));
+        return new PartsList(sorted);
     }
 
     /** What breaks or gets lost: some more are bought. */
@@ -109,18 +112,20 @@ final class Tally {
             double buy,
             OptionalDouble price) {
         OptionalDouble own = own(key);
-        lines.add(new Line(
-                group,
-                key,
-                name,
-                detail,
-                unit,
-                counted,
-                there,
-                spare,
-                buy,
-                own.isPresent() ? own : price,
-                own.isPresent()));
+        OptionalDouble counts = own.isPresent() ? own : price;
+        keep(new Line(group, key, name, detail, unit, counted, there, spare, buy, counts, own.isPresent()));
+    }
+
+    /** The same part in a second place adds to its line. */
+    private void keep(Line line) {
+        for (int i = 0; i < lines.size(); i++) {
+            Line same = lines.get(i);
+            if (same.group() == line.group() && same.key().equals(line.key())) {
+                lines.set(i, same.with(line));
+                return;
+            }
+        }
+        lines.add(line);
     }
 
     /** The keeper's price of just this part, else of its class in any size. */

@@ -17,8 +17,8 @@ import lungfish.room.RunId;
  * @param typed whether the keeper said the place, so that it is not moved
  */
 record TapPlace(RunId run, double alongM, List<OutletId> outlets, Optional<GangId> gang, double boreM, boolean typed) {
-    /** From hole to hole, so that valves can be turned: common practice, no source. */
-    static final double APART_M = 0.04;
+    /** From hole to hole, so that a saddle fits and a valve can be turned: common practice, no source. */
+    static final double APART_M = 0.05;
 
     /** From a hole to the nearest socket: room for a saddle or a thread's boss. Common practice, no source. */
     private static final double BESIDE_M = 0.02;

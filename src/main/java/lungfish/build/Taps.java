@@ -2,10 +2,13 @@ package lungfish.build;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import lungfish.catalogue.ThreadClass;
 import lungfish.piping.RunMarks;
 import lungfish.quantity.Dimension;
 import lungfish.reason.Amount;
@@ -33,6 +36,7 @@ record Taps(List<Tap> taps, List<Finding> findings) {
         private final Walls walls;
         private final List<Finding> findings = new ArrayList<>();
         private final Map<String, Tap.Hold> holds = new HashMap<>();
+        private final Set<String> told = new HashSet<>();
 
         Making(List<RunMarks> marks, Pieces pieces, Ways ways, Walls walls) {
             this.marks =
@@ -57,10 +61,12 @@ record Taps(List<Tap> taps, List<Finding> findings) {
             Piece piece = piece(drawn, run);
             TapPlace place = clear(drawn, run, piece);
             double alongM = onRun(place.alongM(), run);
-            var thread = ways.thread(place.boreM());
-            Tap.Hold hold = holds.computeIfAbsent(place.run() + " " + thread.id(), key -> {
+            ThreadClass thread = ways.thread(place.boreM());
+            Tap.Hold hold = holds.computeIfAbsent(place.run() + " " + thread.id(), absent -> {
                 Walls.Verdict verdict = walls.of(run.run(), thread);
-                findings.addAll(verdict.findings());
+                verdict.findings().stream()
+                        .filter(why -> told.add(run.run().size() + " " + thread.id() + " " + why.code()))
+                        .forEach(findings::add);
                 return verdict.hold();
             });
             return new Tap(

@@ -10,6 +10,8 @@ final class Measures {
     private static final double HALF_INCHES_BELOW_IN = 120;
     private static final double INCHES_BELOW_IN = 1200;
 
+    private static final int SIXTEENTHS = 16;
+
     private Measures() {}
 
     /** "6 ft 3 1/2 in". */
@@ -36,6 +38,15 @@ final class Measures {
         return sign(si, quarters) + fraction(quarters, 4) + " in";
     }
 
+    /** "4 ft 7 3/16 in": to a sixteenth of an inch, however long; what is cut and measured along a pipe. */
+    static String sixteenths(double si) {
+        long whole = Math.round(Math.abs(Units.IN.fromSi(si)) * SIXTEENTHS);
+        long feet = whole / (12L * SIXTEENTHS);
+        String rest = fraction(whole - feet * 12L * SIXTEENTHS, SIXTEENTHS) + " in";
+        String text = feet == 0 ? rest : feet + " ft" + (rest.equals("0 in") ? "" : " " + rest);
+        return sign(si, whole) + text;
+    }
+
     private static String sign(double si, long shown) {
         return si < 0 && shown != 0 ? "-" : "";
     }
@@ -47,7 +58,8 @@ final class Measures {
         if (rest == 0) {
             return Long.toString(whole);
         }
-        String part = rest % 2 == 0 ? rest / 2 + "/" + each / 2 : rest + "/" + each;
+        long lowest = Math.min(Long.lowestOneBit(rest), each);
+        String part = rest / lowest + "/" + each / lowest;
         return whole == 0 ? part : whole + " " + part;
     }
 

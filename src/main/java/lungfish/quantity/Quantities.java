@@ -49,6 +49,11 @@ public record Quantities(DisplayUnits units, String currency) {
         return end < 0 || !Double.isFinite(si) ? shown : shown.substring(0, end);
     }
 
+    /** A length as one marks it with a tape on a workpiece: whole millimetres, or feet and sixteenths of an inch. */
+    public String tape(double m) {
+        return units == DisplayUnits.US ? Measures.sixteenths(m) : Math.round(m * 1000) + " mm";
+    }
+
     private static boolean isMoney(Dimension dimension) {
         return dimension == Dimension.MONEY || dimension == Dimension.ENERGY_PRICE;
     }

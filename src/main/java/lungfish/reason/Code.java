@@ -243,8 +243,8 @@ public enum Code {
             "Move one of the two {missing} further apart, or buy one of them with a spigot end."),
     TAP_AT_FITTING(
             WARNING,
-            "{where}: the tap of {outlets} falls on the socket of {one}.",
-            "Move it {missing} along the pipe, or use a tee with a threaded boss there."),
+            "{where}: the tap of {outlets} comes {missing} too close to the socket of {one}.",
+            "Put it on a longer piece of pipe, or use a tee with a threaded boss there."),
     WALL_THIN_FOR_THREAD(
             WARNING,
             "The wall of {where} is {found} thick; {thread} needs {allowed} to hold.",
