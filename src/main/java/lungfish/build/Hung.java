@@ -112,23 +112,7 @@ final class Hung {
         List<TapPlace> all = new ArrayList<>(grouped(single));
         gangs.forEach((gang, outlets) -> gangTap(gang, outlets).ifPresent(all::add));
         all.sort(Comparator.comparingInt((TapPlace tap) -> order(tap)).thenComparingDouble(TapPlace::alongM));
-        return apart(all);
-    }
-
-    /** A gang's tap does not fall on another's hole: what the keeper has not placed gives way along the pipe. */
-    private static List<TapPlace> apart(List<TapPlace> sorted) {
-        List<TapPlace> apart = new ArrayList<>(sorted);
-        for (int i = 1; i < apart.size(); i++) {
-            TapPlace before = apart.get(i - 1);
-            TapPlace here = apart.get(i);
-            double missingM = before.touches(here) ? before.missingM(here) : 0;
-            if (!here.typed()) {
-                apart.set(i, here.at(here.alongM() + missingM));
-            } else if (!before.typed()) {
-                apart.set(i - 1, before.at(before.alongM() - missingM));
-            }
-        }
-        return apart;
+        return all;
     }
 
     private static double boreM(Drop drop) {

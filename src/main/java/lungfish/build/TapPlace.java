@@ -39,12 +39,8 @@ record TapPlace(RunId run, double alongM, List<OutletId> outlets, Optional<GangI
 
     /** Whether the holes of the next place along the run would come closer than they should. */
     boolean touches(TapPlace next) {
-        return run.equals(next.run) && missingM(next) > 1e-9;
-    }
-
-    /** How much the next place is too close. */
-    double missingM(TapPlace next) {
-        return APART_M * (holes() + next.holes()) / 2.0 - (next.alongM - alongM);
+        double apartM = APART_M * (holes() + next.holes()) / 2.0;
+        return run.equals(next.run) && next.alongM - alongM < apartM - 1e-9;
     }
 
     /** Both places as one, in the middle of all their holes. */

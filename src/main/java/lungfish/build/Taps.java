@@ -1,10 +1,13 @@
 package lungfish.build;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -28,6 +31,12 @@ record Taps(List<Tap> taps, List<Finding> findings) {
         return new Making(marks, pieces, ways, walls).made(places);
     }
 
+    /** How much a place that the keeper has typed holds on to where it is, against a hole that is not. */
+    private static final double TYPED = 1e9;
+
+    /** No tape tells less. */
+    private static final double TENTH_M = 1e-4;
+
     /** Measures the taps. */
     private static final class Making {
         private final Map<RunId, RunMarks> marks;
@@ -47,41 +56,100 @@ record Taps(List<Tap> taps, List<Finding> findings) {
         }
 
         Taps made(List<TapPlace> places) {
-            List<Tap> taps = new ArrayList<>();
+            Map<Piece, List<TapPlace>> byPiece = new LinkedHashMap<>();
             for (TapPlace place : places) {
-                RunMarks run = marks.get(place.run());
-                if (run != null) {
-                    taps.add(tap(place, run));
-                }
+                piece(place).ifPresent(piece ->
+                        byPiece.computeIfAbsent(piece, absent -> new ArrayList<>()).add(place));
             }
+            List<Tap> taps = new ArrayList<>();
+            byPiece.forEach((piece, drawn) -> taps.addAll(taps(piece, drawn)));
             return new Taps(taps, findings);
         }
 
-        private Tap tap(TapPlace drawn, RunMarks run) {
-            Piece piece = piece(drawn, run);
-            TapPlace place = clear(drawn, run, piece);
-            double alongM = onRun(place.alongM(), run);
+        /** The taps of one piece, along it. */
+        private List<Tap> taps(Piece piece, List<TapPlace> drawn) {
+            RunMarks run = marks(piece);
+            List<TapPlace> places = new ArrayList<>(drawn);
+            places.replaceAll(place -> place.at(within(place.alongM(), piece, run)));
+            places.sort(Comparator.comparingDouble(TapPlace::alongM));
+            double[] goM = spaced(piece, places);
+            List<Tap> taps = new ArrayList<>();
+            for (int i = 0; i < goM.length; i++) {
+                TapPlace place = places.get(i);
+                double alongM = place.typed() ? place.alongM() : goM[i];
+                look(place.at(alongM), piece);
+                taps.add(tap(place, alongM, piece, run));
+            }
+            return taps;
+        }
+
+        /** Apart from each other and clear of the sockets at both ends; a place that is typed hardly gives way. */
+        private static double[] spaced(Piece piece, List<TapPlace> places) {
+            int n = places.size();
+            double[] wanted = places.stream().mapToDouble(TapPlace::alongM).toArray();
+            double[] weights = places.stream()
+                    .mapToDouble(place -> place.typed() ? TYPED : place.holes())
+                    .toArray();
+            double[] gaps = new double[n];
+            for (int i = 1; i < n; i++) {
+                gaps[i] = TapPlace.APART_M * (places.get(i - 1).holes() + places.get(i).holes()) / 2.0;
+            }
+            return Spacing.spread(
+                    wanted, gaps, weights, leastM(piece, places.get(0)), mostM(piece, places.get(n - 1)));
+        }
+
+        private static double leastM(Piece piece, TapPlace place) {
+            return piece.beginsM() + piece.start().socketM() + place.halfWidthM();
+        }
+
+        private static double mostM(Piece piece, TapPlace place) {
+            return piece.beginsM() + piece.cutM() - piece.end().socketM() - place.halfWidthM();
+        }
+
+        /** Tells what comes too close to a socket, where it is typed or the piece is too short for it. */
+        private void look(TapPlace place, Piece piece) {
+            double underM = leastM(piece, place) - place.alongM();
+            double overM = place.alongM() - mostM(piece, place);
+            if (Math.max(underM, overM) > TENTH_M) {
+                findings.add(atFitting(
+                        place, underM > overM ? piece.start() : piece.end(), Math.max(underM, overM)));
+            }
+        }
+
+        private Tap tap(TapPlace place, double placedM, Piece piece, RunMarks run) {
+            double alongM = onRun(placedM, run);
             ThreadClass thread = ways.thread(place.boreM());
-            Tap.Hold hold = holds.computeIfAbsent(place.run() + " " + thread.id(), absent -> {
-                Walls.Verdict verdict = walls.of(run.run(), thread);
-                verdict.findings().stream()
-                        .filter(why -> told.add(run.run().size() + " " + thread.id() + " " + why.code()))
-                        .forEach(findings::add);
-                return verdict.hold();
-            });
             return new Tap(
                     place.run(),
                     alongM,
                     run.cornerNumber(alongM),
                     alongM - run.cornerBeforeM(alongM),
                     piece.number(),
-                    within(place.alongM(), piece, run) - piece.beginsM(),
+                    placedM - piece.beginsM(),
                     place.holes(),
                     place.outlets(),
                     place.gang(),
                     thread,
-                    hold,
-                    place.alongM() - drawn.alongM());
+                    hold(run, thread),
+                    placedM - place.alongM());
+        }
+
+        private Tap.Hold hold(RunMarks run, ThreadClass thread) {
+            return holds.computeIfAbsent(run.run().id() + " " + thread.id(), absent -> {
+                Walls.Verdict verdict = walls.of(run.run(), thread);
+                verdict.findings().stream()
+                        .filter(why -> told.add(run.run().size() + " " + thread.id() + " " + why.code()))
+                        .forEach(findings::add);
+                return verdict.hold();
+            });
+        }
+
+        private RunMarks marks(Piece piece) {
+            RunMarks known = marks.get(piece.run());
+            if (known == null) {
+                throw new IllegalArgumentException("no run '" + piece.run() + "'");
+            }
+            return known;
         }
 
         private static double onRun(double alongM, RunMarks run) {
@@ -96,31 +164,15 @@ record Taps(List<Tap> taps, List<Finding> findings) {
                     : alongM;
         }
 
-        private Piece piece(TapPlace place, RunMarks run) {
+        private Optional<Piece> piece(TapPlace place) {
             List<Piece> own = pieces.pieces().stream()
                     .filter(piece -> piece.run().equals(place.run()))
                     .toList();
+            Optional<Piece> last = own.isEmpty() ? Optional.empty() : Optional.of(own.get(own.size() - 1));
             return own.stream()
-                    .filter(piece -> piece.holds(within(place.alongM(), piece, run)))
+                    .filter(piece -> piece.holds(within(place.alongM(), piece, marks(piece))))
                     .findFirst()
-                    .orElseGet(() -> own.get(own.size() - 1));
-        }
-
-        /** Clear of the sockets at both ends: moved there if the keeper has not said where it is, else told. */
-        private TapPlace clear(TapPlace place, RunMarks run, Piece piece) {
-            double alongM = within(place.alongM(), piece, run);
-            double leastM = piece.beginsM() + piece.start().socketM() + place.halfWidthM();
-            double mostM = piece.beginsM() + piece.cutM() - piece.end().socketM() - place.halfWidthM();
-            if (alongM >= leastM && alongM <= mostM) {
-                return place;
-            }
-            boolean atStart = alongM < leastM;
-            double clearM = atStart ? leastM : mostM;
-            if (!place.typed() && leastM <= mostM) {
-                return place.at(place.alongM() + clearM - alongM);
-            }
-            findings.add(atFitting(place, atStart ? piece.start() : piece.end(), Math.abs(clearM - alongM)));
-            return place;
+                    .or(() -> last);
         }
 
         private Finding atFitting(TapPlace place, Piece.End end, double missingM) {

@@ -108,7 +108,8 @@ public final class RoomValues {
     private static Map<Assumable, OwnValue> withTheOthers() {
         Map<Assumable, OwnValue> all = new EnumMap<>(OF_PLAN);
         all.putAll(BackupValues.BY_KEY);
-        all.putAll(BuildingValues.BY_KEY);
+        all.put(Assumable.KERF, BuildingEdits.KERF);
+        all.put(Assumable.SPARE_PARTS, BuildingEdits.SPARE);
         for (Spread spread : Spread.values()) {
             all.put(spread.usual(), SpreadValues.of(spread));
         }

@@ -177,6 +177,21 @@ final class BuildPlanTest {
         assertThat(fry.holes()).isEqualTo(1);
     }
 
+    /** Holes of one piece stand 5 cm apart at the least, and 2 cm off the sockets, but for the places told. */
+    @ParameterizedTest
+    @MethodSource("lungfish.plan.DemoPlans#names")
+    void tapsKeepApartFromEachOther(String room) {
+        List<Tap> taps = build(room).taps();
+        for (int i = 1; i < taps.size(); i++) {
+            Tap before = taps.get(i - 1);
+            Tap tap = taps.get(i);
+            if (before.run().equals(tap.run()) && before.piece() == tap.piece()) {
+                double apartM = tap.fromPieceM() - before.fromPieceM();
+                assertThat(apartM).isGreaterThan(0.05 * (before.holes() + tap.holes()) / 2 - 1e-9);
+            }
+        }
+    }
+
     @ParameterizedTest
     @MethodSource("lungfish.plan.DemoPlans#names")
     void everyOutletIsTappedOnceAndSetOnce(String room) {
