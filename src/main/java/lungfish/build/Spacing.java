@@ -30,8 +30,7 @@ final class Spacing {
         double top = n == 0 ? most : most - offset[n - 1];
         boolean fits = least <= top;
         double[] places = new double[n];
-        Arrays.setAll(
-                places, i -> (fits ? Math.min(top, Math.max(least, level[i])) : level[i]) + offset[i]);
+        Arrays.setAll(places, i -> (fits ? Math.min(top, Math.max(least, level[i])) : level[i]) + offset[i]);
         return places;
     }
 

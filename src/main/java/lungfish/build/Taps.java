@@ -58,8 +58,8 @@ record Taps(List<Tap> taps, List<Finding> findings) {
         Taps made(List<TapPlace> places) {
             Map<Piece, List<TapPlace>> byPiece = new LinkedHashMap<>();
             for (TapPlace place : places) {
-                piece(place).ifPresent(piece ->
-                        byPiece.computeIfAbsent(piece, absent -> new ArrayList<>()).add(place));
+                piece(place).ifPresent(piece -> byPiece.computeIfAbsent(piece, absent -> new ArrayList<>())
+                        .add(place));
             }
             List<Tap> taps = new ArrayList<>();
             byPiece.forEach((piece, drawn) -> taps.addAll(taps(piece, drawn)));
@@ -92,10 +92,11 @@ record Taps(List<Tap> taps, List<Finding> findings) {
                     .toArray();
             double[] gaps = new double[n];
             for (int i = 1; i < n; i++) {
-                gaps[i] = TapPlace.APART_M * (places.get(i - 1).holes() + places.get(i).holes()) / 2.0;
+                gaps[i] = TapPlace.APART_M
+                        * (places.get(i - 1).holes() + places.get(i).holes())
+                        / 2.0;
             }
-            return Spacing.spread(
-                    wanted, gaps, weights, leastM(piece, places.get(0)), mostM(piece, places.get(n - 1)));
+            return Spacing.spread(wanted, gaps, weights, leastM(piece, places.get(0)), mostM(piece, places.get(n - 1)));
         }
 
         private static double leastM(Piece piece, TapPlace place) {
@@ -111,8 +112,7 @@ record Taps(List<Tap> taps, List<Finding> findings) {
             double underM = leastM(piece, place) - place.alongM();
             double overM = place.alongM() - mostM(piece, place);
             if (Math.max(underM, overM) > TENTH_M) {
-                findings.add(atFitting(
-                        place, underM > overM ? piece.start() : piece.end(), Math.max(underM, overM)));
+                findings.add(atFitting(place, underM > overM ? piece.start() : piece.end(), Math.max(underM, overM)));
             }
         }
 

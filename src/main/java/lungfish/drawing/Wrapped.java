@@ -8,11 +8,21 @@ import java.util.List;
 public final class Wrapped {
     private Wrapped() {}
 
+    /** A number stays with what follows it, unless that makes a word which no line can hold. */
+    private static List<String> words(String text, Font font, double roomPx) {
+        List<String> words = new ArrayList<>();
+        for (String word : text.split("(?<!\\d) ", -1)) {
+            boolean isTooWide = word.indexOf(' ') > 0 && BenchColumns.width(word, font) > roomPx;
+            words.addAll(isTooWide ? List.of(word.split(" ", -1)) : List.of(word));
+        }
+        return words;
+    }
+
     /** The lines; a word that is wider than a line has a line of its own. */
     public static List<String> lines(String text, Font font, double roomPx) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.split("(?<!\\d) ", -1)) {
+        for (String word : words(text, font, roomPx)) {
             String longer = line.length() == 0 ? word : line + " " + word;
             if (line.length() > 0 && BenchColumns.width(longer, font) > roomPx) {
                 lines.add(line.toString());

@@ -9,12 +9,24 @@ import java.util.stream.IntStream;
  * go on in a second line; where that is not enough, the line says so.
  *
  * @param rows a cell for each column
+ * @param mostLines of a cell
+ * @param endsInTotals whether the last row adds up the others
  */
-record Grid(List<Heading> headings, List<List<String>> rows, Lettering head, Lettering cell) implements Block {
+record Grid(
+        List<Heading> headings,
+        List<List<String>> rows,
+        Lettering head,
+        Lettering cell,
+        int mostLines,
+        boolean endsInTotals)
+        implements Block {
     private static final double GAP_PT = 7;
     private static final double SLACK_PT = 0.01; // a cell is as wide as the widest of them
     private static final int MOST_LINES = 2;
-    private static final double MOST_WORDS = 16; // sizes; what is longer goes on in a second line
+    private static final double THICK = 2.5; // times the rule between rows
+    private static final double MOST_WORDS =
+            8; // sizes, times the lines that a cell may have: what is longer goes on below
+    private static final double WIDEST_WORDS = 34; // sizes
     private static final double ABOVE_RULE = 0.45; // of the size of the letters, below them and above the next
     private static final double RULE_PT = 0.4;
 
@@ -45,19 +57,31 @@ record Grid(List<Heading> headings, List<List<String>> rows, Lettering head, Let
         FIGURES
     }
 
+    /** On a card: short cells, nothing to add up. */
+    Grid(List<Heading> headings, List<List<String>> rows, Lettering head, Lettering cell) {
+        this(headings, rows, head, cell, MOST_LINES, false);
+    }
+
     @Override
     public Laid at(double x, double y, double widthPt) {
-        List<Double> widths = widths(widthPt);
-        List<Mark> marks = new ArrayList<>();
-        double bottom = row(headings.stream().map(Heading::text).toList(), head, x, y, widths, marks);
-        double ruleWidthPt = 2.5 * RULE_PT;
-        for (List<String> row : rows) {
-            double rule = bottom + ABOVE_RULE * cell.sizePt();
-            marks.add(new Mark.Rule(x, rule, x + widthPt, rule, ruleWidthPt));
-            bottom = row(row, cell, x, rule + ABOVE_RULE * cell.sizePt(), widths, marks);
-            ruleWidthPt = RULE_PT;
-        }
-        return new Laid(bottom - y, marks);
+        return part(0, rows.size()).at(x, y, widthPt);
+    }
+
+    /** The heading over some of the rows; columns are as wide as in the whole. */
+    Block part(int from, int to) {
+        return (x, y, widthPt) -> {
+            List<Double> widths = widths(widthPt);
+            List<Mark> marks = new ArrayList<>();
+            double bottom = row(headings.stream().map(Heading::text).toList(), head, x, y, widths, marks);
+            for (int i = from; i < to; i++) {
+                boolean isTotals = endsInTotals && i == rows.size() - 1;
+                double rule = bottom + ABOVE_RULE * cell.sizePt();
+                marks.add(new Mark.Rule(x, rule, x + widthPt, rule, i == from || isTotals ? THICK * RULE_PT : RULE_PT));
+                double top = rule + ABOVE_RULE * cell.sizePt();
+                bottom = row(rows.get(i), isTotals ? head : cell, x, top, widths, marks);
+            }
+            return new Laid(bottom - y, marks);
+        };
     }
 
     /** Lays the cells from a top, and tells the lowest base line. */
@@ -68,7 +92,7 @@ record Grid(List<Heading> headings, List<List<String>> rows, Lettering head, Let
         for (int i = 0; i < headings.size(); i++) {
             double wide = widths.get(i);
             double indent = headings.get(i).holds() == Holds.FIGURES ? wide - lettering.width(texts.get(i)) : 0;
-            Laid laid = new Text(texts.get(i), lettering, MOST_LINES).at(from + indent, top, wide + SLACK_PT);
+            Laid laid = new Text(texts.get(i), lettering, mostLines).at(from + indent, top, wide + SLACK_PT);
             marks.addAll(laid.marks());
             high = Math.max(high, laid.heightPt());
             from += wide + GAP_PT;
@@ -101,6 +125,8 @@ record Grid(List<Heading> headings, List<List<String>> rows, Lettering head, Let
                 .max()
                 .orElse(0);
         double widest = Math.max(head.width(headings.get(column).text()), cells);
-        return isWords(column) ? Math.min(widest, MOST_WORDS * cell.sizePt()) : widest;
+        return isWords(column)
+                ? Math.min(widest, Math.min(WIDEST_WORDS, MOST_WORDS * mostLines) * cell.sizePt())
+                : widest;
     }
 }

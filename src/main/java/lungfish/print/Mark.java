@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
+import lungfish.drawing.FigurePainter;
 import lungfish.drawing.Palette;
 
 /** One thing at its place on a page, in points from the upper left corner of the sheet; black on white, or hatched. */
@@ -44,6 +45,21 @@ sealed interface Mark {
             g.setColor(Palette.PRINT.ink());
             g.setStroke(new BasicStroke((float) widthPt, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
             g.draw(new Line2D.Double(x1, y1, x2, y2));
+        }
+    }
+
+    /** A figure at its scale. */
+    record Drawn(FigurePainter.Fitted figure, double x, double y) implements Mark {
+        @Override
+        public Rectangle2D box() {
+            return new Rectangle2D.Double(x, y, figure.widthPt(), figure.heightPt());
+        }
+
+        @Override
+        public void paint(Graphics2D g) {
+            Graphics2D own = (Graphics2D) g.create();
+            figure.paint(x, y, own);
+            own.dispose();
         }
     }
 

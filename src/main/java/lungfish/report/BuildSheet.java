@@ -88,14 +88,12 @@ public final class BuildSheet {
         List<Part> parts = new ArrayList<>();
         parts.add(new Part.Picture(
                 new Figure.RoomFromAbove(),
-                "The room from above, to scale",
+                "The room from above",
                 "The room from above with its racks, its pipe and its taps"));
         for (Rack rack : plan.room().racks()) {
             String name = rack.isPlanned() ? rack.name() + " (planned: its taps are not in the lists)" : rack.name();
             parts.add(new Part.Picture(
-                    new Figure.RackFront(rack.id()),
-                    name + ", from the front, to scale",
-                    "The front of " + rack.name()));
+                    new Figure.RackFront(rack.id()), name + ", from the front", "The front of " + rack.name()));
         }
         return parts;
     }

@@ -48,6 +48,7 @@ public final class Terminal {
                 new EverydayCommand(),
                 new SureCommand(),
                 new OutageCommand(),
+                new ReportCommand(),
                 new NetworkCommand(),
                 new SolveCommand(),
                 new SchemaCommand(),

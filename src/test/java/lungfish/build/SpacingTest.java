@@ -44,8 +44,7 @@ final class SpacingTest {
     /** A weight of a million against one: the heavy one stays to a ten-thousandth of a millimetre. */
     @Test
     void whatIsHeavyStays() {
-        double[] places =
-                Spacing.spread(new double[] {1.0, 1.02}, new double[] {0, 0.05}, new double[] {1e6, 1}, 0, 2);
+        double[] places = Spacing.spread(new double[] {1.0, 1.02}, new double[] {0, 0.05}, new double[] {1e6, 1}, 0, 2);
         assertThat(places[0]).isEqualTo(1.0, within(1e-7));
         assertThat(places[1]).isEqualTo(1.05, within(1e-7));
     }
