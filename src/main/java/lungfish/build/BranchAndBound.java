@@ -78,10 +78,10 @@ final class BranchAndBound {
     /** Bins that are open, and those that what is left needs beyond the room in them. */
     private int least(int thing) {
         int smallest = sizes[sizes.length - 1];
-        long free = left.stream()
-                .filter(each -> each >= smallest)
-                .mapToLong(each -> each)
-                .sum();
+        long free = 0;
+        for (int each : left) {
+            free += each >= smallest ? each : 0;
+        }
         long over = after[thing] - free;
         return left.size() + (int) Math.max(0, (over + bin - 1) / bin);
     }

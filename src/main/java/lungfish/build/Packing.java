@@ -14,7 +14,7 @@ import java.util.List;
  */
 record Packing(List<List<Integer>> bins, int least, boolean proved) {
     /** Steps of the search for fewer bins: a part of a second. */
-    private static final int MOST_STEPS = 400_000;
+    private static final int MOST_STEPS = 200_000;
 
     /** Steps of the search for the fullest bin. */
     private static final int MOST_STEPS_A_BIN = 20_000;
