@@ -14,10 +14,10 @@ import java.util.List;
  */
 record Packing(List<List<Integer>> bins, int least, boolean proved) {
     /** Steps of the search for fewer bins: a part of a second. */
-    private static final int MOST_STEPS = 200_000;
+    private static final int MOST_STEPS = 100_000;
 
     /** Steps of the search for the fullest bin. */
-    private static final int MOST_STEPS_A_BIN = 20_000;
+    private static final int MOST_STEPS_A_BIN = 5_000;
 
     /**
      * Packs.
