@@ -67,7 +67,7 @@ final class HouseTest {
         house.put("drawing", everythingBefore(house, "json", "roomfile", "networkfile", "edit"));
         house.put("report", everythingBefore(house, "roomfile", "networkfile"));
         house.put("print", everythingBefore(house, "json", "roomfile", "networkfile", "edit"));
-        house.put("web", everythingBefore(house, "json", "roomfile", "networkfile", "edit", "print"));
+        house.put("web", everythingBefore(house, "json", "roomfile", "networkfile", "edit"));
         house.put("terminal", everythingBefore(house));
         house.put("desk", everythingBefore(house, "networkfile", "drawing", "report", "print", "web", "terminal"));
         house.put("desktop", everythingBefore(house, "networkfile", "terminal"));

@@ -30,6 +30,10 @@ record Acts(
                         new ExportOutlets(window),
                         new PrintDrillCard(window),
                         new SaveDrillCard(window),
+                        new PrintReport(window),
+                        new SaveReport(window),
+                        new CopyPicture(window),
+                        new SavePicture(window),
                         new CloseWindow(window),
                         new QuitProgram(window)),
                 DemoRooms.NAMES.stream()

@@ -6,7 +6,7 @@ final class AskAhead extends Act {
     private final Question question;
 
     AskAhead(WindowPane window, Question question) {
-        super(question.says(), question.letter(), menuKey(question.key()));
+        super(question.says(), question.letter(), question.key());
         this.window = window;
         this.question = question;
     }

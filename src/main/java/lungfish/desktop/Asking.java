@@ -3,6 +3,7 @@ package lungfish.desktop;
 import java.awt.print.Pageable;
 import java.awt.print.PrinterException;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 
 /** What a window must ask the person and wait for: files, and whether to save. */
@@ -41,6 +42,13 @@ interface Asking {
 
     /** A file to write pages to. */
     Optional<Path> toSavePdf(String name);
+
+    /**
+     * A file to write to, of one of several kinds.
+     *
+     * @param kinds what each is called, by the ending that its name has; the first is what is meant where none is typed
+     */
+    Optional<Path> toSaveAs(String name, Map<String, String> kinds);
 
     /** Which printer, and how many; empty if the person thought better of it, or there is no printer. */
     Optional<Printing> toPrint(Pageable pages, String title);

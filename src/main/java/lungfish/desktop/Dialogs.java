@@ -5,6 +5,8 @@ import java.awt.print.Pageable;
 import java.awt.print.PrinterJob;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
@@ -72,12 +74,36 @@ final class Dialogs implements Asking {
     }
 
     @Override
+    public Optional<Path> toSaveAs(String name, Map<String, String> kinds) {
+        JFileChooser chooser = new JFileChooser();
+        chooser.setAcceptAllFileFilterUsed(false);
+        kinds.forEach((ending, kind) -> chooser.addChoosableFileFilter(
+                new FileNameExtensionFilter(kind + " (*" + ending + ")", ending.substring(1))));
+        chooser.setFileFilter(chooser.getChoosableFileFilters()[0]);
+        chooser.setSelectedFile(new java.io.File(name));
+        if (chooser.showSaveDialog(over) != JFileChooser.APPROVE_OPTION) {
+            return Optional.empty();
+        }
+        String chosen = "." + ((FileNameExtensionFilter) chooser.getFileFilter()).getExtensions()[0];
+        Path file = ended(chooser.getSelectedFile().toPath(), chosen, kinds);
+        return !Files.exists(file) || mayReplace(file) ? Optional.of(file) : Optional.empty();
+    }
+
+    /** A name that has one of the endings keeps it; any other gets that of the kind that was chosen. */
+    private static Path ended(Path file, String ending, Map<String, String> kinds) {
+        String name = String.valueOf(file.getFileName());
+        return kinds.keySet().stream().anyMatch(name.toLowerCase(Locale.ROOT)::endsWith)
+                ? file
+                : file.resolveSibling(name + ending);
+    }
+
+    @Override
     public Optional<Printing> toPrint(Pageable pages, String title) {
         PrinterJob job = PrinterJob.getPrinterJob();
         if (job.getPrintService() == null) {
             JOptionPane.showMessageDialog(
                     over,
-                    "No printer is set up here. Save the card as PDF, and print that elsewhere.",
+                    "No printer is set up here. Save it as PDF, and print that elsewhere.",
                     "Print",
                     JOptionPane.INFORMATION_MESSAGE);
             return Optional.empty();

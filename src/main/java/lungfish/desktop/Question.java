@@ -1,27 +1,39 @@
 package lungfish.desktop;
 
 import java.awt.event.KeyEvent;
+import javax.swing.KeyStroke;
 
 /** What a keeper asks of the plan; each is answered on a sheet of its own beside the room. */
 enum Question {
-    EVERYDAY("Everyday", "Everyday disturbances…", 'E', KeyEvent.VK_Y),
-    OUTAGE("Outage", "When the air stops: the outage drill…", 'W', KeyEvent.VK_J),
-    TODAY("Today", "Today's pumps beside the plan…", 'T', KeyEvent.VK_9),
-    BLOWERS("Blowers", "Choose the blower…", 'B', KeyEvent.VK_B),
-    PIPES("Pipes", "Pipe sizes and the cheapest build…", 'P', KeyEvent.VK_6),
-    GROWTH("Growth", "Room to grow, place by place and stage by stage…", 'G', KeyEvent.VK_7),
-    SURE("How sure", "How sure the plan is…", 'S', KeyEvent.VK_8);
+    EVERYDAY("Everyday", "Everyday disturbances…", 'E', Act.menuKey(KeyEvent.VK_Y), Row.LIVING),
+    OUTAGE("Outage", "When the air stops: the outage drill…", 'W', Act.menuKey(KeyEvent.VK_J), Row.LIVING),
+    TODAY("Today", "Today's pumps beside the plan…", 'T', Act.menuKey(KeyEvent.VK_9), Row.LIVING),
+    BLOWERS("Blowers", "Choose the blower…", 'B', Act.menuKey(KeyEvent.VK_B), Row.CHOOSING),
+    PIPES("Pipes", "Pipe sizes and the cheapest build…", 'P', Act.menuKey(KeyEvent.VK_6), Row.CHOOSING),
+    GROWTH("Growth", "Room to grow, place by place and stage by stage…", 'G', Act.menuKey(KeyEvent.VK_7), Row.CHOOSING),
+    SURE("How sure", "How sure the plan is…", 'S', Act.menuKey(KeyEvent.VK_8), Row.CHOOSING),
+    BUILD("Build", "Build it: what to buy, cut, drill and set…", 'U', Act.shiftMenuKey(KeyEvent.VK_U), Row.DOING),
+    LOG("Log", "Log: what was read, and what was done…", 'L', Act.shiftMenuKey(KeyEvent.VK_J), Row.DOING);
+
+    /** Questions that are asked at the same time of a room's life stand in one row of tabs. */
+    enum Row {
+        LIVING,
+        CHOOSING,
+        DOING
+    }
 
     private final String word;
     private final String says;
     private final char letter;
-    private final int key;
+    private final KeyStroke key;
+    private final Row row;
 
-    Question(String word, String says, char letter, int key) {
+    Question(String word, String says, char letter, KeyStroke key, Row row) {
         this.word = word;
         this.says = says;
         this.letter = letter;
         this.key = key;
+        this.row = row;
     }
 
     /** On its tab. */
@@ -38,17 +50,13 @@ enum Question {
         return letter;
     }
 
-    /** With the menu key it asks. */
-    int key() {
+    /** What it is asked with. */
+    KeyStroke key() {
         return key;
     }
 
-    /** Whether it is asked while living with the air, not before choosing what gives it. */
-    boolean isOfLiving() {
-        return switch (this) {
-            case EVERYDAY, OUTAGE, TODAY -> true;
-            case BLOWERS, PIPES, GROWTH, SURE -> false;
-        };
+    Row row() {
+        return row;
     }
 
     SideSheet sheet(View view, Side side) {
@@ -60,6 +68,8 @@ enum Question {
             case SURE -> new SureSheet(view, side).sayingNotYet();
             case TODAY -> new TodaySheet(view, side);
             case OUTAGE -> new OutageSheet(view, side);
+            case LOG -> new LogSheet(view, side);
+            case BUILD -> new BuildSheetPane(view, side).sayingNotYet();
         };
     }
 }

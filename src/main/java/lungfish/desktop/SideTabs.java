@@ -3,6 +3,7 @@ package lungfish.desktop;
 import java.awt.Insets;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import javax.swing.ButtonGroup;
 import javax.swing.JPanel;
@@ -11,7 +12,7 @@ import net.miginfocom.swing.MigLayout;
 
 /**
  * Over the column beside the room: in the first row the panels at a glance and the questions of living with the air, in the
- * second those that are asked before choosing what gives it.
+ * second those that are asked before choosing what gives it, in the third what is done with hands.
  */
 final class SideTabs extends JPanel {
     private final JToggleButton glance = new JToggleButton("Now");
@@ -21,21 +22,30 @@ final class SideTabs extends JPanel {
     SideTabs(View view, Side side) {
         super(new MigLayout("insets 0, fillx, wrap 1, gap 0 2", "[grow, fill]"));
         setOpaque(false);
-        JPanel living = row();
-        JPanel choosing = row();
+        Map<Question.Row, JPanel> rows = new EnumMap<>(Question.Row.class);
+        for (Question.Row each : Question.Row.values()) {
+            rows.put(each, row());
+        }
         getAccessibleContext().setAccessibleName("Questions");
-        tab(living, glance, "The panels at a glance (Esc)", side::close);
+        tab(row(rows, Question.Row.LIVING), glance, "The panels at a glance (Esc)", side::close);
         for (Question question : Question.values()) {
             JToggleButton tab = new JToggleButton(question.word());
             questions.put(question, tab);
-            JPanel row = question.isOfLiving() ? living : choosing;
-            tab(row, tab, question.says() + Keys.inBrackets(Act.menuKey(question.key())), () -> side.ask(question));
+            tab(
+                    row(rows, question.row()),
+                    tab,
+                    question.says() + Keys.inBrackets(question.key()),
+                    () -> side.ask(question));
         }
         view.follow(this, () -> {
             glance.setFont(view.look().type().label());
             questions.values().forEach(tab -> tab.setFont(view.look().type().label()));
         });
         tell(Optional.empty(), false);
+    }
+
+    private static JPanel row(Map<Question.Row, JPanel> rows, Question.Row which) {
+        return Objects.requireNonNull(rows.get(which));
     }
 
     private JPanel row() {

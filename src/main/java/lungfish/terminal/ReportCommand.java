@@ -5,27 +5,16 @@ import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Supplier;
-import lungfish.build.BuildPlan;
-import lungfish.catalogue.Catalogue;
 import lungfish.catalogue.CatalogueFiles;
 import lungfish.document.Document;
-import lungfish.drawing.FigurePainter;
-import lungfish.drawing.PaperFigures;
-import lungfish.drawing.RoomPicture;
 import lungfish.json.JsonWriter;
 import lungfish.json.Problem;
 import lungfish.plan.Plan;
-import lungfish.print.DocumentPages;
 import lungfish.print.Paper;
-import lungfish.print.PdfFile;
 import lungfish.quantity.Quantities;
 import lungfish.report.DocumentCsv;
-import lungfish.report.RoomReport;
-import lungfish.web.SvgPicture;
-import lungfish.web.WebPage;
+import lungfish.web.RoomForms;
 import picocli.CommandLine;
 import picocli.CommandLine.Option;
 
@@ -73,28 +62,22 @@ final class ReportCommand extends RoomCommand {
 
     @Override
     Outcome answer(Plan plan, Quantities quantities) {
-        Catalogue catalogue = CatalogueFiles.load();
-        BuildPlan build = BuildPlan.of(plan, catalogue);
-        Document document = RoomReport.of(plan, build, catalogue, quantities);
-        List<Problem> wrong = wrong(document);
+        RoomForms forms = RoomForms.of(plan, CatalogueFiles.load(), quantities, date);
+        List<Problem> wrong = wrong(forms.document());
         if (!wrong.isEmpty()) {
             return Outcome.refused(wrong);
         }
-        FigurePainter figures = new PaperFigures(plan, build, quantities);
-        Map<String, Supplier<byte[]>> forms = Map.of(
-                ".pdf", () -> PdfFile.bytes(DocumentPages.of(document, figures, paper(quantities), date)),
-                ".html", () -> WebPage.html(document, figures, date),
-                ".csv", () -> csv(document).getBytes(StandardCharsets.UTF_8),
-                ".svg",
-                        () -> SvgPicture.file(
-                                RoomPicture.of(plan, quantities), plan.room().name()),
-                ".png", () -> RoomPicture.png(plan, quantities));
-        Written file = new Written("--to", to, List.of(".pdf", ".html", ".csv", ".svg", ".png"));
-        Supplier<byte[]> form = () ->
-                forms.getOrDefault(file.ending().orElse(""), () -> new byte[0]).get();
-        return file.trouble(form)
+        Written file = new Written("--to", to, RoomForms.ENDINGS);
+        return file.trouble(() -> bytes(forms, file.ending().orElseThrow(), quantities))
                 .map(problem -> Outcome.refused(List.of(problem)))
                 .orElseGet(() -> told(plan, isJson() ? json() : "The report is in " + to + ".\n"));
+    }
+
+    private byte[] bytes(RoomForms forms, String ending, Quantities quantities) {
+        Optional<String> alone =
+                list.filter(key -> ending.equals(".csv")).flatMap(key -> DocumentCsv.one(forms.document(), key));
+        return alone.map(text -> text.getBytes(StandardCharsets.UTF_8))
+                .orElseGet(() -> forms.bytes(ending, paper(quantities)));
     }
 
     private String json() {
@@ -103,10 +86,6 @@ final class ReportCommand extends RoomCommand {
 
     private Paper paper(Quantities quantities) {
         return paper.map(word -> word.paper).orElseGet(() -> Paper.of(quantities.units()));
-    }
-
-    private String csv(Document document) {
-        return list.flatMap(key -> DocumentCsv.one(document, key)).orElseGet(() -> DocumentCsv.all(document));
     }
 
     private List<Problem> wrong(Document document) {

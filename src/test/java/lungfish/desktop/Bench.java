@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.awt.print.Pageable;
 import java.awt.print.PrinterException;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.Optional;
 import lungfish.desk.Desk;
 import lungfish.desk.Desks;
@@ -119,6 +120,12 @@ final class Bench implements Home {
 
         @Override
         public Optional<Path> toSavePdf(String name) {
+            named = name;
+            return save;
+        }
+
+        @Override
+        public Optional<Path> toSaveAs(String name, Map<String, String> kinds) {
             named = name;
             return save;
         }

@@ -18,9 +18,11 @@ import java.lang.reflect.InvocationTargetException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.imageio.ImageIO;
 import javax.swing.JButton;
 import javax.swing.JPanel;
@@ -29,14 +31,21 @@ import lungfish.desk.Desks;
 import lungfish.desk.Hands;
 import lungfish.desk.Preference;
 import lungfish.desk.Preferences;
+import lungfish.edit.LogEdits;
 import lungfish.outage.Failing;
 import lungfish.plan.DemoPlans;
 import lungfish.plan.Plan;
 import lungfish.print.DrillCardPage;
+import lungfish.print.Paper;
 import lungfish.print.PdfFile;
 import lungfish.print.Printout;
 import lungfish.quantity.Quantities;
+import lungfish.room.OutletId;
+import lungfish.room.Reading;
+import lungfish.room.Service;
+import lungfish.room.ServiceId;
 import lungfish.terminal.Terminal;
+import lungfish.web.RoomForms;
 
 /**
  * Paints the pictures of the window in docs/pictures anew, without a display: run its {@code main} in the project's folder.
@@ -73,6 +82,7 @@ public final class DocsWindows {
             if (args.length == 0) {
                 answers(room);
                 card(room, into);
+                sheet(room);
             }
         }
         EventQueue.invokeAndWait(windows::sheets);
@@ -168,8 +178,52 @@ public final class DocsWindows {
         save("window-as-set", after(asSet, SwitchTrial.class), USUAL);
         WindowPane assumed = window("garage-killifish", Preference.Theme.LIGHT, 100);
         save("window-assumed", after(assumed, ShowAssumed.class), USUAL);
+        save("window-build", asking("garage-killifish", Question.BUILD), USUAL);
+        save("window-log", logged(), USUAL);
         save("window-import", importing(), USUAL);
         save("window-backup", after(window("basement-rainbows", Preference.Theme.LIGHT, 100), SayBackup.class), HIGH);
+    }
+
+    /** A log of some months. */
+    private WindowPane logged() {
+        WindowPane pane = window("garage-killifish", Preference.Theme.LIGHT, 100);
+        OutletId fry = new OutletId("C-1-1-a");
+        write(pane, "2026-03-01", new Reading.Gauge(Optional.empty(), 6700));
+        write(pane, "2026-03-01", new Reading.Jar(fry, 49, OptionalDouble.empty()));
+        write(pane, "2026-06-14", new Reading.Gauge(Optional.empty(), 6500));
+        write(pane, "2026-06-14", new Reading.Jar(fry, 61, OptionalDouble.empty()));
+        pane.view()
+                .refused(LogEdits.serve(
+                        pane.view().desk().room(),
+                        new Service(
+                                new ServiceId("new"),
+                                LocalDate.of(2026, 6, 14),
+                                Service.Kind.DEVICE_CLEANED,
+                                List.of(fry),
+                                Optional.empty(),
+                                Optional.empty())));
+        pane.acts().the(Question.LOG).act();
+        return pane;
+    }
+
+    private static void write(WindowPane pane, String day, Reading.Measured measured) {
+        pane.view()
+                .refused(LogEdits.read(
+                        pane.view().desk().room(), LocalDate.parse(day), measured, Reading.Shut.NOTHING, ""));
+    }
+
+    /** The build sheet as it is printed, without a date, in docs/sheets; of the garage in its other forms too. */
+    private static void sheet(String room) throws IOException {
+        Plan plan = DemoPlans.plan(room);
+        Quantities quantities = Quantities.in(plan.room().displayUnits());
+        RoomForms forms = RoomForms.of(plan, DemoPlans.CATALOGUE, quantities, Optional.empty());
+        Path sheets = Files.createDirectories(Path.of("docs/sheets"));
+        Paper paper = Paper.of(quantities.units());
+        Files.write(sheets.resolve("build-sheet-" + room + ".pdf"), forms.bytes(".pdf", paper));
+        if (room.equals("garage-killifish")) {
+            Files.write(sheets.resolve("build-sheet-" + room + ".html"), forms.bytes(".html", paper));
+            Files.write(sheets.resolve("build-sheet-" + room + ".csv"), forms.bytes(".csv", paper));
+        }
     }
 
     /** The mains away for some hours, from above and from a rack's front; a blower that stops. */

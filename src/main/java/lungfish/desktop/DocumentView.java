@@ -1,0 +1,131 @@
+package lungfish.desktop;
+
+import java.awt.Color;
+import java.awt.Component;
+import java.awt.Font;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiConsumer;
+import java.util.function.Function;
+import java.util.function.IntSupplier;
+import javax.swing.JCheckBox;
+import javax.swing.JPanel;
+import lungfish.document.Document;
+import lungfish.document.Part;
+import lungfish.drawing.Palette;
+import lungfish.drawing.Type;
+import net.miginfocom.swing.MigLayout;
+
+/** Sections of a document on a sheet of the window: the words that stand on paper, with boxes that can be ticked. */
+final class DocumentView extends JPanel {
+    private static final int GAP = 6;
+    private static final int WIDE_GAP = 16;
+    private static final int BOX = 26;
+    private static final double FACT_SHARE = 0.36;
+
+    private final transient View view;
+    private final transient IntSupplier widthPx;
+    private final transient BiConsumer<String, Optional<LocalDate>> ticks;
+
+    /**
+     * Nothing yet.
+     *
+     * @param ticks takes the key of a step, and the day on which it was done; empty: not done after all
+     */
+    DocumentView(View view, IntSupplier widthPx, BiConsumer<String, Optional<LocalDate>> ticks) {
+        super(new MigLayout("insets 0, fillx, wrap 1, gap 0 " + view.px(GAP), "[grow, fill]"));
+        this.view = view;
+        this.widthPx = widthPx;
+        this.ticks = ticks;
+        setOpaque(false);
+    }
+
+    void show(List<Document.Section> sections) {
+        removeAll();
+        sections.forEach(this::section);
+        revalidate();
+        repaint();
+    }
+
+    private void section(Document.Section section) {
+        Line title = new Line(view, Type::label, Palette::ink);
+        title.setText(section.title());
+        add(title, "gaptop " + view.px(WIDE_GAP) + ", wmin 0");
+        section.parts().forEach(this::part);
+    }
+
+    private void part(Part part) {
+        if (part instanceof Part.Paragraph paragraph) {
+            add(text(paragraph.text(), Type::body, Palette::ink, widthPx), "wmin 0");
+        } else if (part instanceof Part.Caution caution) {
+            add(text("! " + caution.text(), Type::body, Palette::softInk, widthPx), "wmin 0");
+        } else if (part instanceof Part.Facts facts) {
+            facts.facts().forEach(this::fact);
+        } else if (part instanceof Part.Grid grid) {
+            grid(grid);
+        } else if (part instanceof Part.Checklist list) {
+            list.steps().forEach(this::step);
+        }
+    }
+
+    private void fact(Part.Fact fact) {
+        JPanel row =
+                new JPanel(new MigLayout("insets 0, fillx, wrap 2, gap " + view.px(GAP) + " 0", "[fill][grow, fill]"));
+        row.setOpaque(false);
+        int what = (int) (FACT_SHARE * widthPx.getAsInt());
+        row.add(text(fact.what(), Type::body, Palette::softInk, () -> what), "wmin 0, aligny top");
+        row.add(
+                text(fact.said(), Type::body, Palette::ink, () -> widthPx.getAsInt() - what - view.px(GAP)),
+                "wmin 0, aligny top");
+        add(row, "wmin 0");
+    }
+
+    private void grid(Part.Grid grid) {
+        if (!grid.title().isEmpty()) {
+            add(Line.title(view, grid.title()), "wmin 0, gaptop " + view.px(GAP));
+        }
+        PlainTable table = new PlainTable(view, grid);
+        add(table.header(), "wmin 0");
+        add(table, "wmin 0");
+    }
+
+    private void step(Part.Step step) {
+        JPanel row = new JPanel(
+                new MigLayout("insets 0, fillx, gap " + view.px(GAP) + " 0", "[" + view.px(BOX) + "!][grow, fill]"));
+        row.setOpaque(false);
+        JCheckBox box = new JCheckBox();
+        box.setName("tick: " + step.key());
+        box.getAccessibleContext().setAccessibleName(step.action());
+        box.setSelected(step.done().isPresent());
+        box.setOpaque(false);
+        box.addActionListener(event -> ticks.accept(
+                step.key(), box.isSelected() ? Optional.of(LocalDate.now(ZoneId.systemDefault())) : Optional.empty()));
+        row.add(box, "aligny top");
+        row.add(words(step), "wmin 0");
+        add(row, "wmin 0");
+    }
+
+    private Component words(Part.Step step) {
+        IntSupplier px = () -> widthPx.getAsInt() - view.px(BOX + GAP);
+        JPanel words = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gap 0 " + view.px(2), "[grow, fill]"));
+        words.setOpaque(false);
+        boolean isDone = step.done().isPresent();
+        words.add(text(step.action(), Type::label, isDone ? Palette::softInk : Palette::ink, px), "wmin 0");
+        if (!step.detail().isEmpty()) {
+            words.add(text(step.detail(), Type::body, Palette::softInk, px), "wmin 0");
+        }
+        if (!step.expected().isEmpty()) {
+            words.add(text("→ " + step.expected(), Type::body, Palette::ink, px), "wmin 0");
+        }
+        step.done().ifPresent(day -> words.add(text("done " + day, Type::body, Palette::softInk, px), "wmin 0"));
+        return words;
+    }
+
+    private Paragraph text(String text, Function<Type, Font> type, Function<Palette, Color> ink, IntSupplier px) {
+        Paragraph paragraph = new Paragraph(view, type, ink, px);
+        paragraph.setText(text);
+        return paragraph;
+    }
+}
