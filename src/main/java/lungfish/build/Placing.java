@@ -123,8 +123,13 @@ public record Placing(
         return room.runs().stream().filter(run -> run.id().equals(id)).findFirst();
     }
 
-    /** What is said; else, for a machine that is harmed by a shut pipe, the pressure that it bears for ever. */
-    private static OptionalDouble reliefPa(Machine machine, Optional<Blower> drawn) {
+    /**
+     * Where the relief valve of a machine opens: what is said; else, for one that is harmed by a shut pipe, the pressure that it
+     * bears for ever; absent where none is needed.
+     *
+     * @param drawn the blower of the room whose machine it is
+     */
+    public static OptionalDouble reliefPa(Machine machine, Optional<Blower> drawn) {
         OptionalDouble said = drawn.map(blower -> blower.fittings().reliefPa()).orElse(OptionalDouble.empty());
         boolean isHarmed = machine.kind().leastShare() > 0 || machine.kind().kind() == Kind.ROTARY_VANE;
         return said.isPresent() || !isHarmed

@@ -40,6 +40,13 @@ public final class SettingOrder {
 
     private SettingOrder() {}
 
+    /** The order for a plan; empty where it has nothing to set. */
+    public static List<Turn> of(Plan plan) {
+        return plan.piped()
+                .map(piped -> of(plan, new Hung(plan.room(), piped), piped.needs()))
+                .orElse(List.of());
+    }
+
     static List<Turn> of(Plan plan, Hung hung, List<Need> needs) {
         Map<OutletId, Double> way = new HashMap<>();
         for (int i = 0; i < needs.size(); i++) {

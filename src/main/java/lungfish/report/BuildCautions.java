@@ -2,6 +2,7 @@ package lungfish.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import lungfish.build.BuildPlan;
 import lungfish.build.Tap;
 import lungfish.catalogue.Catalogue;
@@ -29,7 +30,7 @@ final class BuildCautions {
 
     private static final double COLD_K = 273.15 + 16;
 
-    private static final String MAINS =
+    static final String MAINS =
             "Mains power beside water: wiring and sockets are for a licensed electrician, behind residual-current (ground-fault)"
                     + " protection, with a drip loop in every cord.";
 
@@ -38,7 +39,7 @@ final class BuildCautions {
                     + " sides.";
 
     /** ASTM D1785 and D2466, section 1: for pressurized liquids only; the stored energy of gas is a serious hazard. */
-    private static final String LIQUIDS_ONLY =
+    static final String LIQUIDS_ONLY =
             "The standards of PVC pipe and fittings are for liquids under pressure; some makers and codes forbid compressed gas in"
                     + " them. Use it for blower air only, with the blower's own pressure as the most that can come, and only"
                     + " where your code and the pipe maker allow it.";
@@ -103,16 +104,21 @@ final class BuildCautions {
     }
 
     private String cement() {
-        boolean large = build.cuts().keySet().stream()
+        return "Solvent cement and primer: their vapours burn and make ill. No flame, open windows, gloves and glasses, and no"
+                + " fish food or open tanks beside it. Let joints cure before any air goes in: "
+                + cure(build.cuts().keySet(), catalogue, quantities)
+                + "; then blow the pipe through, open, before airlines hang on it.";
+    }
+
+    /** How long cemented pipe of these sizes cures before any air goes in. */
+    static String cure(Set<String> sizes, Catalogue catalogue, Quantities quantities) {
+        boolean large = sizes.stream()
                 .flatMap(size -> catalogue.pipe(size).stream())
                 .anyMatch(pipe -> pipe.material() == Material.PVC && pipe.outsideM() > LARGE_M);
         int times = large ? 2 : 1;
-        return "Solvent cement and primer: their vapours burn and make ill. No flame, open windows, gloves and glasses, and no"
-                + " fish food or open tanks beside it. Let joints cure before any air goes in: at least "
-                + quantities.show(times * CURE_S, Dimension.DURATION) + " in a warm damp room, "
+        return "at least " + quantities.show(times * CURE_S, Dimension.DURATION) + " in a warm damp room, "
                 + quantities.show(times * COLD_CURE_S, Dimension.DURATION) + " below "
-                + quantities.show(COLD_K, Dimension.TEMPERATURE)
-                + ", longer if the can says so; then blow the pipe through, open, before airlines hang on it.";
+                + quantities.show(COLD_K, Dimension.TEMPERATURE) + ", longer if the can says so";
     }
 
     private String drilling() {

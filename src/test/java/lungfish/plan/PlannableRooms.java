@@ -21,7 +21,7 @@ import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 
 /** Random rooms whose pipe reaches every outlet: a loop or an open main, often a branch, one blower or two. */
-final class PlannableRooms {
+public final class PlannableRooms {
     private static final List<String> DEVICES = List.of("sponge-small", "sponge-medium", "stone-fine", "box-filter");
     private static final List<String> MACHINES = List.of("linear-piston-80", "linear-diaphragm-60", "side-channel-250");
     private static final double PIPE_M = 2.2;
@@ -35,7 +35,7 @@ final class PlannableRooms {
     }
 
     /** Rooms whose blowers treat their surplus so. */
-    static Arbitrary<Room> bleeding(Blower.Bleed bleed) {
+    public static Arbitrary<Room> bleeding(Blower.Bleed bleed) {
         return Arbitraries.randomValue(random -> new PlannableRooms(random, bleed).room());
     }
 
