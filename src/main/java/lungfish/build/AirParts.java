@@ -71,7 +71,7 @@ final class AirParts {
             tally.exact(Group.TAPS, id, valve.name(), "one an outlet", count, OptionalDouble.of(valve.price()));
         });
         airlines();
-        tally.supply(Group.TAPS, "airline-tee", "", "", tees());
+        tally.supply(Group.TAPS, "airline-tee", "", "", (double) tees());
         checkValves();
         devices();
     }

@@ -2,7 +2,9 @@ package lungfish.desktop;
 
 import java.awt.Color;
 import java.awt.Component;
+import java.awt.Container;
 import java.awt.Font;
+import java.awt.KeyboardFocusManager;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
@@ -10,8 +12,10 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.function.IntSupplier;
+import java.util.stream.Stream;
 import javax.swing.JCheckBox;
 import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
 import lungfish.document.Document;
 import lungfish.document.Part;
 import lungfish.drawing.Palette;
@@ -42,11 +46,30 @@ final class DocumentView extends JPanel {
         setOpaque(false);
     }
 
+    /** Shows these from now on; what had the focus has it again, where it is still there. */
     void show(List<Document.Section> sections) {
+        Optional<String> held = held();
         removeAll();
         sections.forEach(this::section);
         revalidate();
         repaint();
+        held.flatMap(name ->
+                        inside(this).filter(each -> name.equals(each.getName())).findFirst())
+                .ifPresent(Component::requestFocusInWindow);
+    }
+
+    private Optional<String> held() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        return Optional.ofNullable(owner)
+                .filter(that -> SwingUtilities.isDescendingFrom(that, this))
+                .map(Component::getName);
+    }
+
+    private static Stream<Component> inside(Container holder) {
+        return Stream.of(holder.getComponents())
+                .flatMap(each -> each instanceof Container more
+                        ? Stream.concat(Stream.of(each), inside(more))
+                        : Stream.of(each));
     }
 
     private void section(Document.Section section) {

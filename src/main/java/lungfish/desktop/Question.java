@@ -5,15 +5,16 @@ import javax.swing.KeyStroke;
 
 /** What a keeper asks of the plan; each is answered on a sheet of its own beside the room. */
 enum Question {
-    EVERYDAY("Everyday", "Everyday disturbances…", 'E', Act.menuKey(KeyEvent.VK_Y), Row.LIVING),
-    OUTAGE("Outage", "When the air stops: the outage drill…", 'W', Act.menuKey(KeyEvent.VK_J), Row.LIVING),
-    TODAY("Today", "Today's pumps beside the plan…", 'T', Act.menuKey(KeyEvent.VK_9), Row.LIVING),
-    BLOWERS("Blowers", "Choose the blower…", 'B', Act.menuKey(KeyEvent.VK_B), Row.CHOOSING),
-    PIPES("Pipes", "Pipe sizes and the cheapest build…", 'P', Act.menuKey(KeyEvent.VK_6), Row.CHOOSING),
-    GROWTH("Growth", "Room to grow, place by place and stage by stage…", 'G', Act.menuKey(KeyEvent.VK_7), Row.CHOOSING),
-    SURE("How sure", "How sure the plan is…", 'S', Act.menuKey(KeyEvent.VK_8), Row.CHOOSING),
-    BUILD("Build", "Build it: what to buy, cut, drill and set…", 'U', Act.shiftMenuKey(KeyEvent.VK_U), Row.DOING),
-    LOG("Log", "Log: what was read, and what was done…", 'L', Act.shiftMenuKey(KeyEvent.VK_J), Row.DOING);
+    EVERYDAY("Everyday", "Everyday disturbances…", 'E', KeyEvent.VK_Y, Row.LIVING),
+    OUTAGE("Outage", "When the air stops: the outage drill…", 'W', KeyEvent.VK_J, Row.LIVING),
+    TODAY("Today", "Today's pumps beside the plan…", 'T', KeyEvent.VK_9, Row.LIVING),
+    BLOWERS("Blowers", "Choose the blower…", 'B', KeyEvent.VK_B, Row.CHOOSING),
+    PIPES("Pipes", "Pipe sizes and the cheapest build…", 'P', KeyEvent.VK_6, Row.CHOOSING),
+    GROWTH("Growth", "Room to grow, place by place and stage by stage…", 'G', KeyEvent.VK_7, Row.CHOOSING),
+    SURE("How sure", "How sure the plan is…", 'S', KeyEvent.VK_8, Row.CHOOSING),
+    BUILD("Build", "Build it: what to buy, cut, drill and set…", 'U', KeyEvent.VK_U, Row.DOING),
+    START("First start", "First start, step by step…", 'F', KeyEvent.VK_W, Row.DOING),
+    LOG("Log", "Log: what was read, and what was done…", 'L', KeyEvent.VK_J, Row.DOING);
 
     /** Questions that are asked at the same time of a room's life stand in one row of tabs. */
     enum Row {
@@ -25,10 +26,10 @@ enum Question {
     private final String word;
     private final String says;
     private final char letter;
-    private final KeyStroke key;
+    private final int key;
     private final Row row;
 
-    Question(String word, String says, char letter, KeyStroke key, Row row) {
+    Question(String word, String says, char letter, int key, Row row) {
         this.word = word;
         this.says = says;
         this.letter = letter;
@@ -50,9 +51,9 @@ enum Question {
         return letter;
     }
 
-    /** What it is asked with. */
+    /** What it is asked with: the menu key and another, with Shift for what is done with hands. */
     KeyStroke key() {
-        return key;
+        return row == Row.DOING ? Act.shiftMenuKey(key) : Act.menuKey(key);
     }
 
     Row row() {
@@ -68,6 +69,7 @@ enum Question {
             case SURE -> new SureSheet(view, side).sayingNotYet();
             case TODAY -> new TodaySheet(view, side);
             case OUTAGE -> new OutageSheet(view, side);
+            case START -> new FirstStartPane(view, side).sayingNotYet();
             case LOG -> new LogSheet(view, side);
             case BUILD -> new BuildSheetPane(view, side).sayingNotYet();
         };

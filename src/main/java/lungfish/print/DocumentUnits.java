@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lungfish.document.Document;
+import lungfish.document.Figure;
 import lungfish.document.Part;
 import lungfish.drawing.FigurePainter;
 
@@ -19,6 +20,7 @@ final class DocumentUnits {
     private static final Lettering HEAD = Lettering.bold(8);
     private static final Lettering FINE = Lettering.regular(7.5);
     private static final int ANY = 200; // lines: nothing is cut on paper
+    private static final double RACK_SHARE = 0.46; // of a page: two racks on one
     private static final double FACT_SHARE = 0.36;
     private static final double NARROW_GAP_PT = 5;
     private static final double GAP_PT = 9;
@@ -97,7 +99,8 @@ final class DocumentUnits {
     }
 
     private void picture(Part.Picture picture) {
-        double roomPt = heightPt - 4 * SECTION.linePt() - 2 * FINE.linePt();
+        double pagePt = heightPt - 4 * SECTION.linePt() - 2 * FINE.linePt();
+        double roomPt = picture.figure() instanceof Figure.RackFront ? RACK_SHARE * pagePt : pagePt;
         figures.fitted(picture.figure(), widthPt, roomPt).ifPresent(fitted -> {
             String caption = caption(picture, fitted);
             Block drawn = (x, y, wide) -> new Block.Laid(

@@ -2,7 +2,9 @@ package lungfish.print;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * A table with a heading: words begin at the left of their column, figures end at its right. Words that are too long
@@ -100,18 +102,33 @@ record Grid(
         return top + high;
     }
 
+    /** Figures have the width that they need; words share the rest, each at least as wide as its longest word. */
     private List<Double> widths(double widthPt) {
-        List<Double> own =
-                IntStream.range(0, headings.size()).mapToObj(this::ownWidth).toList();
-        double all = own.stream().mapToDouble(Double::doubleValue).sum();
-        double words = IntStream.range(0, own.size())
-                .filter(this::isWords)
-                .mapToDouble(own::get)
-                .sum();
-        double left = widthPt - (all - words) - GAP_PT * (headings.size() - 1);
-        return IntStream.range(0, own.size())
-                .mapToObj(i -> isWords(i) ? left * own.get(i) / words : own.get(i))
+        double[] own =
+                IntStream.range(0, headings.size()).mapToDouble(this::ownWidth).toArray();
+        double[] least = IntStream.range(0, headings.size())
+                .mapToDouble(i -> isWords(i) ? Math.min(own[i], longestWord(i)) : own[i])
+                .toArray();
+        double gaps = GAP_PT * (headings.size() - 1);
+        double free = widthPt - gaps - DoubleStream.of(least).sum();
+        double wanted = DoubleStream.of(own).sum() - DoubleStream.of(least).sum();
+        long words = IntStream.range(0, own.length).filter(this::isWords).count();
+        return IntStream.range(0, own.length)
+                .mapToObj(i -> least[i] + (isWords(i) ? share(own[i] - least[i], wanted, free, words) : 0))
                 .toList();
+    }
+
+    private static double share(double wants, double wanted, double free, long words) {
+        return wanted > 0 && free > 0 ? free * wants / wanted : free / words;
+    }
+
+    private double longestWord(int column) {
+        Stream<String> cells = Stream.concat(
+                Stream.of(headings.get(column).text()), rows.stream().map(row -> row.get(column)));
+        return cells.flatMap(text -> Stream.of(text.split(" ", -1)))
+                .mapToDouble(head::width)
+                .max()
+                .orElse(0);
     }
 
     private boolean isWords(int column) {

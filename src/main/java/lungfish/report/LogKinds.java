@@ -6,18 +6,16 @@ import lungfish.room.Service;
 
 /** What can be written into the log of a room, in words. */
 public enum LogKinds {
-    JAR("seconds to fill a jar", "seconds"),
-    GAUGE("gauge at the blower", "pressure"),
-    WATTS("watts of the blowers", "watts"),
-    LEVEL("level where it is heard", "level"),
-    FALL("fall of the gauge, all off and shut", "pressure at first", "pressure at the end", "seconds between");
+    JAR("seconds to fill a jar"),
+    GAUGE("gauge at the blower"),
+    WATTS("watts of the blowers"),
+    LEVEL("level where it is heard"),
+    FALL("fall of the gauge, all off and shut");
 
     private final String words;
-    private final List<String> numbers;
 
-    LogKinds(String words, String... numbers) {
+    LogKinds(String words) {
         this.words = words;
-        this.numbers = List.of(numbers);
     }
 
     /** What is read: "seconds to fill a jar". */
@@ -27,7 +25,13 @@ public enum LogKinds {
 
     /** What each of its numbers is called, in order. */
     public List<String> numbers() {
-        return numbers;
+        return switch (this) {
+            case JAR -> List.of("seconds");
+            case GAUGE -> List.of("pressure");
+            case WATTS -> List.of("watts");
+            case LEVEL -> List.of("level");
+            case FALL -> List.of("pressure at first", "pressure at the end", "seconds between");
+        };
     }
 
     /** The kind of a reading. */

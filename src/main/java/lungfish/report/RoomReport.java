@@ -17,6 +17,7 @@ public final class RoomReport {
      * @param build that of the plan
      */
     public static Document of(Plan plan, BuildPlan build, Catalogue catalogue, Quantities quantities) {
-        return BuildSheet.of(plan, build, catalogue, quantities, List.of());
+        return BuildSheet.of(
+                plan, build, catalogue, quantities, List.of(FirstStartSheet.of(plan, catalogue, quantities)));
     }
 }

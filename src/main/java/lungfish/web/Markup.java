@@ -94,9 +94,9 @@ final class Markup {
     /** Extensible Markup Language (XML) 1.0, production 2, "Char", without the controls that HTML forbids too. */
     private static boolean isAllowed(int c) {
         boolean isBreak = c == '\t' || c == '\n' || c == '\r';
-        boolean isControl = c < 0x20 || c >= 0x7F && c < 0xA0;
+        boolean isControl = c < 0x20 || (c >= 0x7F && c < 0xA0);
         boolean isSurrogate = c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE;
-        return isBreak || !isControl && !isSurrogate && c != 0xFFFE && c != 0xFFFF;
+        return isBreak || (!isControl && !isSurrogate && c != 0xFFFE && c != 0xFFFF);
     }
 
     /** What was written so far. */

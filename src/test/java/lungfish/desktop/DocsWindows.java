@@ -179,6 +179,7 @@ public final class DocsWindows {
         WindowPane assumed = window("garage-killifish", Preference.Theme.LIGHT, 100);
         save("window-assumed", after(assumed, ShowAssumed.class), USUAL);
         save("window-build", asking("garage-killifish", Question.BUILD), USUAL);
+        save("window-start", asking("garage-killifish", Question.START), USUAL);
         save("window-log", logged(), USUAL);
         save("window-import", importing(), USUAL);
         save("window-backup", after(window("basement-rainbows", Preference.Theme.LIGHT, 100), SayBackup.class), HIGH);
@@ -215,7 +216,8 @@ public final class DocsWindows {
     /** The build sheet as it is printed, without a date, in docs/sheets; of the garage in its other forms too. */
     private static void sheet(String room) throws IOException {
         Plan plan = DemoPlans.plan(room);
-        Quantities quantities = Quantities.in(plan.room().displayUnits());
+        Quantities quantities = new Quantities(
+                plan.room().displayUnits(), plan.room().supply().currency().orElse(""));
         RoomForms forms = RoomForms.of(plan, DemoPlans.CATALOGUE, quantities, Optional.empty());
         Path sheets = Files.createDirectories(Path.of("docs/sheets"));
         Paper paper = Paper.of(quantities.units());
