@@ -20,6 +20,7 @@ public record Catalogue(
         List<TankSize> tankSizes,
         List<BackupClass> backupGear,
         BuildingClasses building,
+        List<ServiceClass> services,
         Map<Assumable, AssumedValue> assumed) {
     public Catalogue {
         devices = List.copyOf(devices);
@@ -33,6 +34,7 @@ public record Catalogue(
         accessories = List.copyOf(accessories);
         tankSizes = List.copyOf(tankSizes);
         backupGear = List.copyOf(backupGear);
+        services = List.copyOf(services);
         assumed = Map.copyOf(assumed);
     }
 
@@ -78,6 +80,14 @@ public record Catalogue(
 
     public Optional<BackupClass> backupGear(String id) {
         return find(backupGear, BackupClass::id, id);
+    }
+
+    /** How often something is done; each task stands in the catalogue once. */
+    public ServiceClass service(ServiceClass.Task task) {
+        return services.stream()
+                .filter(each -> each.task() == task)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("the catalogue has no service " + task));
     }
 
     /** The gear of one kind. */

@@ -1,6 +1,7 @@
 package lungfish.catalogue;
 
 import static lungfish.catalogue.Practical.C;
+import static lungfish.catalogue.Practical.D;
 import static lungfish.catalogue.Practical.DB;
 import static lungfish.catalogue.Practical.H;
 import static lungfish.catalogue.Practical.KPA;
@@ -85,6 +86,7 @@ public final class CatalogueFiles {
                         rows("threads.csv", BuildingRows::thread),
                         rows("pipe-joints.csv", BuildingRows::joints),
                         rows("supplies.csv", BuildingRows::supply)),
+                rows("services.csv", CatalogueFiles::service),
                 assumed(rows("assumed.csv")));
     }
 
@@ -192,6 +194,15 @@ public final class CatalogueFiles {
                 row.atLeastZero("gas", MA_PER_AH),
                 row.atLeastZero("price", PER_KWH),
                 row.aboveZero("life", YEARS),
+                row.text("source"));
+    }
+
+    private static ServiceClass service(Row row) {
+        return new ServiceClass(
+                row.text("id"),
+                row.text("name"),
+                row.one("task", ServiceClass.Task.class),
+                row.aboveZero("every", D),
                 row.text("source"));
     }
 

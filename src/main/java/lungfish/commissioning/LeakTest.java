@@ -59,15 +59,33 @@ public record LeakTest(
         double testPa = Math.min(
                 Math.min(runsPa, leastFlowPa(fleet, place, runsPa)),
                 Math.max(limitPa / 2, limitPa - Expected.GAUGE_PA));
-        double volumeM3 = pipes.stream()
-                .mapToDouble(pipe -> Tube.areaM2(pipe.boreM()) * pipe.lengthM())
-                .sum();
+        double volumeM3 = volumeM3(pipes);
         double leakM3PerS = LEAK_SHARE * takesM3PerS;
         double ambientPa = fleet.room().pressurePa();
         double tauS = volumeM3 * runsPa / (leakM3PerS * ambientPa);
         double watchS = watchS(tauS);
         double fillM3 = volumeM3 * testPa / ambientPa;
         return new LeakTest(place, testPa, limitPa, volumeM3, leakM3PerS, Math.exp(-watchS / tauS), watchS, fillM3);
+    }
+
+    private static double volumeM3(List<Pipe> pipes) {
+        return pipes.stream()
+                .mapToDouble(pipe -> Tube.areaM2(pipe.boreM()) * pipe.lengthM())
+                .sum();
+    }
+
+    /**
+     * The free air that leaks at the pressure at which the room runs, from a fall that was watched: the same law, the other way
+     * round, {@code q = V p ln(p1/p2)/(p0 t)}.
+     *
+     * @param pipes all of the network
+     * @param fromPa gauge, above 0
+     * @param toPa gauge, later
+     * @return m³/s; infinite where the pipe was empty in the end
+     */
+    public static double leakM3PerS(
+            List<Pipe> pipes, double runsPa, double ambientPa, double fromPa, double toPa, double s) {
+        return volumeM3(pipes) * runsPa * Math.log(fromPa / toPa) / (ambientPa * s);
     }
 
     /** The longest watch that leaves enough on the gauge. */

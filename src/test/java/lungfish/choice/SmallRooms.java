@@ -62,6 +62,7 @@ final class SmallRooms {
                 all.tankSizes(),
                 all.backupGear(),
                 all.building(),
+                all.services(),
                 all.assumed());
     }
 

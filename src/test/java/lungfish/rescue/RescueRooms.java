@@ -60,6 +60,7 @@ final class RescueRooms {
                                 || each.id().equals("battery-pump-small"))
                         .toList(),
                 all.building(),
+                all.services(),
                 all.assumed());
     }
 

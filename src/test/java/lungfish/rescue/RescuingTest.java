@@ -211,6 +211,7 @@ final class RescuingTest {
                         .filter(each -> !each.id().startsWith("changeover"))
                         .toList(),
                 CATALOGUE.building(),
+                CATALOGUE.services(),
                 CATALOGUE.assumed());
     }
 
