@@ -213,7 +213,7 @@ public final class DocsWindows {
                         pane.view().desk().room(), LocalDate.parse(day), measured, Reading.Shut.NOTHING, ""));
     }
 
-    /** The build sheet as it is printed, without a date, in docs/sheets; of the garage in its other forms too. */
+    /** The build sheet as it is printed, without a date, in docs/sheets; of the garage its lists too. */
     private static void sheet(String room) throws IOException {
         Plan plan = DemoPlans.plan(room);
         Quantities quantities = new Quantities(
@@ -223,7 +223,6 @@ public final class DocsWindows {
         Paper paper = Paper.of(quantities.units());
         Files.write(sheets.resolve("build-sheet-" + room + ".pdf"), forms.bytes(".pdf", paper));
         if (room.equals("garage-killifish")) {
-            Files.write(sheets.resolve("build-sheet-" + room + ".html"), forms.bytes(".html", paper));
             Files.write(sheets.resolve("build-sheet-" + room + ".csv"), forms.bytes(".csv", paper));
         }
     }
