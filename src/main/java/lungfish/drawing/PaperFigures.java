@@ -3,6 +3,7 @@ package lungfish.drawing;
 import java.util.Optional;
 import lungfish.build.BuildPlan;
 import lungfish.document.Figure;
+import lungfish.logbook.Logbook;
 import lungfish.plan.Plan;
 import lungfish.quantity.Quantities;
 import lungfish.room.RackId;
@@ -14,6 +15,7 @@ public final class PaperFigures implements FigurePainter {
 
     private final RoomScene scene;
     private final BuildPlan build;
+    private final Optional<Logbook> logbook;
     private final Look look;
 
     /**
@@ -23,6 +25,16 @@ public final class PaperFigures implements FigurePainter {
      * @param quantities the reader's
      */
     public PaperFigures(Plan plan, BuildPlan build, Quantities quantities) {
+        this(plan, build, Optional.empty(), quantities);
+    }
+
+    /**
+     * The same with what was read over time.
+     *
+     * @param logbook that of the plan; empty: it is not shown
+     */
+    public PaperFigures(Plan plan, BuildPlan build, Optional<Logbook> logbook, Quantities quantities) {
+        this.logbook = logbook;
         this.scene = RoomScene.of(plan.room());
         this.build = build;
         this.look = new Look(Palette.PRINT, TYPE, quantities);
@@ -36,7 +48,16 @@ public final class PaperFigures implements FigurePainter {
         if (figure instanceof Figure.RackFront front) {
             return rack(front.rack(), mostWidthPt, mostHeightPt);
         }
-        return Optional.empty();
+        return logbook.filter(ReadingsPicture::isWorthIt).map(read -> readings(read, mostWidthPt));
+    }
+
+    /** As wide as it may be: it has no scale. */
+    private Fitted readings(Logbook read, double widthPt) {
+        return new Fitted(
+                widthPt,
+                ReadingsPicture.height(read, look),
+                Optional.empty(),
+                (area, g) -> ReadingsPicture.paint(read, area, look, g));
     }
 
     private Optional<Fitted> rack(RackId rack, double mostWidthPt, double mostHeightPt) {

@@ -1,0 +1,96 @@
+package lungfish.report;
+
+import static lungfish.document.Part.Column.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import lungfish.document.Document.Section;
+import lungfish.document.Figure;
+import lungfish.document.Part;
+import lungfish.drawing.ReadingsPicture;
+import lungfish.logbook.Due;
+import lungfish.logbook.Logbook;
+import lungfish.plan.Plan;
+import lungfish.quantity.Dimension;
+import lungfish.quantity.Quantities;
+
+/** The log of a room: what it says of the blower, what is due, what was read and done. */
+public final class LogbookSheet {
+    private final Plan plan;
+    private final Logbook logbook;
+    private final Quantities quantities;
+    private final LogbookWords words;
+    private final LogWords said;
+
+    private LogbookSheet(Plan plan, Logbook logbook, Quantities quantities) {
+        this.plan = plan;
+        this.logbook = logbook;
+        this.quantities = quantities;
+        Names names = new Names(plan.room());
+        this.words = new LogbookWords(logbook, quantities, names);
+        this.said = new LogWords(quantities, names);
+    }
+
+    /** The section of a logbook, of this plan. */
+    public static Section of(Plan plan, Logbook logbook, Quantities quantities) {
+        return new Section("log", "Log", true, new LogbookSheet(plan, logbook, quantities).parts());
+    }
+
+    private List<Part> parts() {
+        List<Part> parts = new ArrayList<>();
+        parts.add(new Part.Paragraph(words.forecast()));
+        if (ReadingsPicture.isWorthIt(logbook)) {
+            parts.add(new Part.Picture(
+                    new Figure.Readings(),
+                    "What was read over time. The dotted lines are the band in which eight of ten lie.",
+                    "Readings over time. " + words.forecast()));
+        }
+        leak(parts);
+        parts.add(dues());
+        if (!plan.room().log().readings().isEmpty()) {
+            parts.add(readings());
+        }
+        if (!logbook.services().isEmpty()) {
+            parts.add(services());
+        }
+        return parts;
+    }
+
+    private void leak(List<Part> parts) {
+        if (!logbook.leaks().isEmpty()) {
+            double share = logbook.leaks().get(logbook.leaks().size() - 1).si();
+            parts.add(new Part.Paragraph("By the last fall of the gauge, leaks let out "
+                    + quantities.show(share, Dimension.SHARE) + " of the room's air; the first start allows 1 %."));
+        }
+    }
+
+    private Part.Grid dues() {
+        Grids grid =
+                new Grids("due", "What is due", words("What"), words("Every"), words("Last"), words("Due"), words(""));
+        for (Due due : logbook.dues()) {
+            grid.row(
+                    words.what(due),
+                    words.every(due),
+                    LogbookWords.day(due.last(), "never"),
+                    LogbookWords.day(due.due(), ""),
+                    words.state(due));
+        }
+        return grid.grid();
+    }
+
+    private Part.Grid readings() {
+        Grids grid = new Grids("readings", "What was read", words("Day"), words("What"));
+        LogWords.newestFirst(plan.room().log()).stream()
+                .filter(reading -> !reading.on().isAfter(logbook.today()))
+                .forEach(reading -> grid.row(reading.on().toString(), said.says(reading)));
+        return grid.grid();
+    }
+
+    private Part.Grid services() {
+        Grids grid = new Grids("services", "What was done", words("Day"), words("What"));
+        LogWords.servicesNewestFirst(plan.room().log()).stream()
+                .filter(service -> !service.on().isAfter(logbook.today()))
+                .forEach(service -> grid.row(service.on().toString(), said.says(service)));
+        return grid.grid();
+    }
+}
