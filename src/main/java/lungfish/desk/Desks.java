@@ -1,6 +1,9 @@
 package lungfish.desk;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.function.Supplier;
 import lungfish.catalogue.Catalogue;
 import lungfish.catalogue.CatalogueFiles;
 import lungfish.plan.Planner;
@@ -15,8 +18,15 @@ import lungfish.roomfile.RoomReader;
  * @param hands that do the work
  * @param autosaves the folder of the program for changes that cannot be kept beside a file
  * @param copied what one of them copies another can paste
+ * @param today which day it is where the keeper is
  */
-public record Desks(Catalogue catalogue, Preferences preferences, Hands hands, Path autosaves, Copied copied) {
+public record Desks(
+        Catalogue catalogue,
+        Preferences preferences,
+        Hands hands,
+        Path autosaves,
+        Copied copied,
+        Supplier<LocalDate> today) {
     /** The name of the file of preferences. */
     private static final String PREFERENCES = "preferences.properties";
 
@@ -29,7 +39,13 @@ public record Desks(Catalogue catalogue, Preferences preferences, Hands hands, P
                 new Preferences(configFolder.resolve(PREFERENCES), hands.disk()),
                 hands,
                 configFolder.resolve(AUTOSAVES),
-                new Copied());
+                new Copied(),
+                () -> LocalDate.now(ZoneId.systemDefault()));
+    }
+
+    /** The same on a day that stays: what is shown of a log is the same whenever it is asked for. */
+    public Desks on(LocalDate day) {
+        return new Desks(catalogue, preferences, hands, autosaves, copied, () -> day);
     }
 
     /** A new desk with a demo room on it. */

@@ -6,7 +6,6 @@ import java.awt.Container;
 import java.awt.Font;
 import java.awt.KeyboardFocusManager;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiConsumer;
@@ -123,8 +122,8 @@ final class DocumentView extends JPanel {
         box.getAccessibleContext().setAccessibleName(step.action());
         box.setSelected(step.done().isPresent());
         box.setOpaque(false);
-        box.addActionListener(event -> ticks.accept(
-                step.key(), box.isSelected() ? Optional.of(LocalDate.now(ZoneId.systemDefault())) : Optional.empty()));
+        box.addActionListener(
+                event -> ticks.accept(step.key(), box.isSelected() ? Optional.of(view.today()) : Optional.empty()));
         row.add(box, "aligny top");
         row.add(words(step), "wmin 0");
         add(row, "wmin 0");

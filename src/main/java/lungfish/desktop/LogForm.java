@@ -2,8 +2,6 @@ package lungfish.desktop;
 
 import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.ZoneId;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -17,7 +15,6 @@ import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
 import lungfish.edit.Attempt;
 import lungfish.edit.LogEdits;
-import lungfish.everyday.Named;
 import lungfish.report.LogKinds;
 import lungfish.report.Sentences;
 import lungfish.room.OutletId;
@@ -30,34 +27,59 @@ import net.miginfocom.swing.MigLayout;
 final class LogForm extends JPanel {
     private static final int COLUMN = 180;
 
+    /** What is done to outlets, to all or to some. */
+    private static final Set<Service.Kind> TO_OUTLETS = Set.of(
+            Service.Kind.DEVICE_CLEANED,
+            Service.Kind.DEVICE_EXCHANGED,
+            Service.Kind.CHECK_VALVE_EXCHANGED,
+            Service.Kind.VALVES_SET);
+
     private final transient View view;
     private final transient IntSupplier widthPx;
     private final transient Consumer<Attempt> does;
-    private final JTextField day =
-            new JTextField(LocalDate.now(ZoneId.systemDefault()).toString(), 10);
+    private final JTextField day;
     private final JTextField note = new JTextField(12);
     private final Choice<LogKinds> kind = new Choice<>("What was read");
     private final Choice<OutletId> outlet = new Choice<>("Outlet");
     private final Choice<Service.Kind> service = new Choice<>("What was done");
+    private final transient LogWhere where;
     private final LogNumbers numbers;
+    private final LogShut shut;
+    private final Line which;
     private final Paragraph trouble;
 
     LogForm(View view, IntSupplier widthPx, Consumer<Attempt> does) {
         this.view = view;
         this.widthPx = widthPx;
         this.does = does;
+        this.day = new JTextField(view.today().toString(), 10);
         this.numbers = new LogNumbers(view);
+        this.shut = new LogShut(view);
+        this.where = new LogWhere(view, this::layOut);
+        this.which = Line.reason(view);
         this.trouble = new Paragraph(view, Type::body, Palette::accent, widthPx);
         setOpaque(false);
+        setName("log-form");
         day.setName("log-day");
         day.getAccessibleContext().setAccessibleName("Day, as 2026-03-01");
         note.getAccessibleContext().setAccessibleName("Note");
         note.setName("log-note");
+        which.setName("log-which");
         trouble.setName("log-trouble");
-        kind.offer(List.of(LogKinds.values()), LogKinds::words, LogKinds.JAR::equals);
-        service.offer(List.of(Service.Kind.values()), LogKinds::done, Service.Kind.DEVICE_CLEANED::equals);
+        kind.offer(List.of(LogKinds.values()), each -> Sentences.capital(each.words()), LogKinds.JAR::equals);
+        service.offer(
+                List.of(Service.Kind.values()),
+                each -> Sentences.capital(LogKinds.done(each)),
+                Service.Kind.DEVICE_CLEANED::equals);
         kind.addActionListener(event -> layOut());
+        service.addActionListener(event -> tellWhich());
         view.follow(this, this::tell);
+        view.followMarks(this, this::tellWhich);
+    }
+
+    /** Takes the focus to its first field. */
+    void takeFocus() {
+        kind.requestFocusInWindow();
     }
 
     private void tell() {
@@ -67,6 +89,8 @@ final class LogForm extends JPanel {
                         .toList(),
                 id -> Sentences.capital(view.names().of(id.part())),
                 id -> true);
+        where.tell();
+        shut.tell();
         layOut();
     }
 
@@ -74,26 +98,43 @@ final class LogForm extends JPanel {
         removeAll();
         int columns = Math.max(1, widthPx.getAsInt() / view.px(COLUMN));
         setLayout(new MigLayout(
-                "insets 0, fillx, wrap " + columns + ", gap " + view.px(10) + " " + view.px(8),
+                "insets 0, fillx, hidemode 3, wrap " + columns + ", gap " + view.px(10) + " " + view.px(8),
                 "[0:100:, grow, fill]".repeat(columns)));
-        field("What was read", kind);
-        if (kind() == LogKinds.JAR) {
-            field("Outlet", outlet);
-        }
-        numbers.fields(kind()).forEach(each -> field(each.label(), each.field()));
         field("Day", day);
         field("Note", note);
+        add(Line.title(view, "Something read"), "newline, spanx, gaptop " + view.px(4));
+        field("What was read", kind);
+        of(kind());
+        numbers.fields(kind()).forEach(each -> field(each.label(), each.field()));
+        add(shut, "newline, spanx, wmin 0");
         add(button("Write it down", this::read), "newline, spanx, growx 0");
+        add(Line.title(view, "Something done"), "newline, spanx, gaptop " + view.px(4));
         field("What was done", service);
         add(button("Write the service down", this::serve), "aligny bottom, growx 0");
+        add(which, "newline, spanx, wmin 0");
         trouble.setVisible(!trouble.getText().isEmpty());
-        add(trouble, "newline, spanx, hidemode 3, wmin 0");
+        add(trouble, "newline, spanx, wmin 0");
+        tellWhich();
         revalidate();
         repaint();
     }
 
+    /** What it was read of. */
+    private void of(LogKinds read) {
+        if (read == LogKinds.JAR) {
+            field("Outlet", outlet);
+        } else if (read == LogKinds.GAUGE) {
+            field("Where the gauge is", where.field());
+            where.along().ifPresent(along -> field("From the start of the pipe", along));
+        }
+    }
+
     private LogKinds kind() {
         return kind.chosen().orElse(LogKinds.JAR);
+    }
+
+    private Service.Kind done() {
+        return service.chosen().orElse(Service.Kind.DEVICE_CLEANED);
     }
 
     private void field(String label, JComponent field) {
@@ -107,15 +148,27 @@ final class LogForm extends JPanel {
         return button;
     }
 
+    /** Of which outlets a service is. */
+    private void tellWhich() {
+        int many = LogShut.chosenOutlets(view).size();
+        which.setVisible(TO_OUTLETS.contains(done()));
+        which.setText(
+                many == 0
+                        ? "Of all outlets; choose some on the drawing for those alone"
+                        : "Of the " + Sentences.counted(many, "outlet") + " chosen on the drawing");
+    }
+
     private void read() {
-        Optional<Reading.Measured> measured = numbers.measured(kind(), outlet.chosen());
+        Optional<Reading.Measured> measured = numbers.measured(kind(), outlet.chosen(), where.at());
         Optional<LocalDate> on = day();
         if (on.isEmpty()) {
             say("The day is not one: type it as 2026-03-01.");
         } else if (measured.isEmpty()) {
             say("Type every number first: " + String.join(", ", kind().numbers()) + ".");
+        } else if (kind() == LogKinds.GAUGE && !where.isWhole()) {
+            say("Type how far the gauge is from the start of the pipe.");
         } else {
-            take(LogEdits.read(view.desk().room(), on.get(), measured.get(), Reading.Shut.NOTHING, note.getText()));
+            take(LogEdits.read(view.desk().room(), on.get(), measured.get(), shut.shut(), note.getText()));
         }
     }
 
@@ -131,20 +184,10 @@ final class LogForm extends JPanel {
                 new Service(
                         new ServiceId("new"),
                         on.get(),
-                        service.chosen().orElse(Service.Kind.DEVICE_CLEANED),
-                        chosenOutlets(),
+                        done(),
+                        TO_OUTLETS.contains(done()) ? LogShut.chosenOutlets(view) : List.of(),
                         Optional.empty(),
                         said.isEmpty() ? Optional.empty() : Optional.of(said))));
-    }
-
-    /** Those that are chosen on the drawing; none chosen means all. */
-    private List<OutletId> chosenOutlets() {
-        return view.selection().parts().stream()
-                .flatMap(part -> Named.outlets(view.desk().room(), part.id()).stream())
-                .flatMap(Set::stream)
-                .distinct()
-                .sorted(Comparator.comparing(OutletId::text))
-                .toList();
     }
 
     private Optional<LocalDate> day() {
@@ -161,6 +204,7 @@ final class LogForm extends JPanel {
                 .orElse(""));
         if (attempt.edit().isPresent()) {
             numbers.clear();
+            shut.clear();
             note.setText("");
         }
         does.accept(attempt);

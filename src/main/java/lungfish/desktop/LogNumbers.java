@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import lungfish.quantity.Dimension;
 import lungfish.report.LogKinds;
 import lungfish.report.Sentences;
+import lungfish.room.Outlet;
 import lungfish.room.OutletId;
 import lungfish.room.Reading;
 
@@ -70,18 +71,23 @@ final class LogNumbers {
         return Objects.requireNonNull(all.get(kind));
     }
 
-    /** What was typed; empty where a number is missing, or nobody says of which outlet. */
-    Optional<Reading.Measured> measured(LogKinds kind, Optional<OutletId> outlet) {
+    /**
+     * What was typed; empty where a number is missing, or nobody says of which outlet.
+     *
+     * @param at where the gauge is; empty: at the blower
+     */
+    Optional<Reading.Measured> measured(LogKinds kind, Optional<OutletId> outlet, Optional<Outlet.OnRun> at) {
         List<Double> si =
                 fields(kind).stream().flatMap(each -> each.si.stream().boxed()).toList();
         boolean isWhole = si.size() == fields(kind).size() && (kind != LogKinds.JAR || outlet.isPresent());
-        return isWhole ? Optional.of(measured(kind, si, outlet)) : Optional.empty();
+        return isWhole ? Optional.of(measured(kind, si, outlet, at)) : Optional.empty();
     }
 
-    private static Reading.Measured measured(LogKinds kind, List<Double> si, Optional<OutletId> outlet) {
+    private static Reading.Measured measured(
+            LogKinds kind, List<Double> si, Optional<OutletId> outlet, Optional<Outlet.OnRun> at) {
         return switch (kind) {
             case JAR -> new Reading.Jar(outlet.orElseThrow(), si.get(0), OptionalDouble.empty());
-            case GAUGE -> new Reading.Gauge(Optional.empty(), si.get(0));
+            case GAUGE -> new Reading.Gauge(at, si.get(0));
             case WATTS -> new Reading.Watts(Optional.empty(), si.get(0));
             case LEVEL -> new Reading.Level(si.get(0));
             case FALL -> new Reading.Fall(si.get(0), si.get(1), si.get(2));

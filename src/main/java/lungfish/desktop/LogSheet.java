@@ -1,44 +1,80 @@
 package lungfish.desktop;
 
-import java.util.List;
+import java.awt.Color;
+import java.awt.Font;
+import java.time.LocalDate;
 import java.util.Optional;
-import java.util.function.Supplier;
-import javax.swing.JButton;
-import javax.swing.JPanel;
-import javax.swing.JSeparator;
+import java.util.function.Function;
+import javax.swing.JToggleButton;
+import lungfish.catalogue.Catalogue;
+import lungfish.desk.Later;
 import lungfish.drawing.Look;
 import lungfish.drawing.Palette;
 import lungfish.drawing.Type;
 import lungfish.edit.Attempt;
-import lungfish.edit.LogEdits;
-import lungfish.report.LogWords;
-import lungfish.report.Sentences;
+import lungfish.logbook.Forecast;
+import lungfish.logbook.Logbook;
+import lungfish.plan.Plan;
+import lungfish.report.LogbookWords;
 import lungfish.room.Log;
-import net.miginfocom.swing.MigLayout;
 
-/** What was read and done in the room over time, and what writes it down. */
+/**
+ * What was read and done in the room over time: what it says of the blower, what is to be done again, what writes more down,
+ * and all that is written down.
+ */
 final class LogSheet extends SideSheet {
-    private static final int DAY = 84;
-
+    private final transient Later<Asked, Logbook> later;
     private final Paragraph headline;
-    private final Stack entries = new Stack();
+    private final Paragraph says;
+    private final JToggleButton write = new JToggleButton("Write something down");
     private final LogForm form;
+    private final LogDues dues;
+    private final ReadingsDrawing picture;
+    private final Paragraph leak;
+    private final LogEntries entries;
     private transient Optional<Told> told = Optional.empty();
+    private transient Optional<Read> read = Optional.empty();
 
-    /** All that the list depends on. */
+    private record Asked(Plan plan, LocalDate today) {}
+
+    /** All that the list of entries depends on. */
     private record Told(Log log, Look look, int widthPx) {}
+
+    /** All that what is said of them depends on. */
+    private record Read(Optional<Logbook> logbook, boolean isEmpty, boolean isCurrent, Look look, int widthPx) {}
 
     LogSheet(View view, Side side) {
         super(view, side, "Log: what was read, and what was done");
-        headline = new Paragraph(view, Type::headline, Palette::ink, this::contentPx);
-        headline.setName("log-headline");
+        Catalogue catalogue = view.desk().shared().catalogue();
+        later = asking((asked, progress) -> Logbook.of(asked.plan(), catalogue, asked.today()), this::tell);
+        headline = paragraph("log-headline", Type::headline, Palette::ink);
+        says = paragraph("log-says", Type::body, Palette::ink);
+        dues = new LogDues(view, this::contentPx);
+        picture = new ReadingsDrawing(view, this::contentPx, this::isCurrent);
+        leak = paragraph("log-leak", Type::body, Palette::ink);
+        entries = new LogEntries(view, this::contentPx, this::take);
         form = new LogForm(view, this::contentPx, this::take);
+        write.setName("log-write");
+        write.addActionListener(event -> openForm());
+        write.setSelected(view.desk().room().log().isEmpty());
+        form.setVisible(write.isSelected());
         Stack stack = new Stack();
         stack.add(headline, "growx");
+        stack.add(says, "growx");
+        stack.add(write, "growx 0");
         stack.add(form, "growx, wmin 0");
+        stack.add(dues, "growx, wmin 0");
+        stack.add(picture, "growx, wmin 0");
+        stack.add(leak, "growx");
         stack.add(entries, "growx, wmin 0");
         add(Side.scrolling(stack), "grow, push, hmin 0");
-        view.follow(this, this::tell);
+        view.follow(this, this::ask);
+    }
+
+    private Paragraph paragraph(String name, Function<Type, Font> type, Function<Palette, Color> ink) {
+        Paragraph paragraph = new Paragraph(view(), type, ink, this::contentPx);
+        paragraph.setName(name);
+        return paragraph;
     }
 
     @Override
@@ -50,63 +86,62 @@ final class LogSheet extends SideSheet {
         view().refused(attempt);
     }
 
+    private void openForm() {
+        form.setVisible(write.isSelected());
+        if (write.isSelected()) {
+            form.takeFocus();
+        }
+        revalidate();
+    }
+
+    private boolean isCurrent() {
+        return later.isCurrent() && view().desk().isCurrent();
+    }
+
+    private void ask() {
+        view().plan().ifPresent(plan -> later.ask(new Asked(plan, view().today())));
+        tell();
+    }
+
     private void tell() {
         Log log = view().desk().room().log();
         Told now = new Told(log, view().look(), contentPx());
-        if (told.equals(Optional.of(now))) {
-            return;
+        if (!told.equals(Optional.of(now))) {
+            told = Optional.of(now);
+            entries.show(log);
         }
-        told = Optional.of(now);
-        headline.setText(headline(log));
-        entries.removeAll();
-        LogWords words = new LogWords(view().quantities(), view().names());
-        title("Read", log.readings().size());
-        LogWords.newestFirst(log)
-                .forEach(reading -> entry(
-                        reading.on().toString(),
-                        words.says(reading),
-                        reading.id().text(),
-                        () -> LogEdits.forgetReadings(List.of(reading.id()))));
-        title("Done", log.services().size());
-        LogWords.servicesNewestFirst(log)
-                .forEach(service -> entry(
-                        service.on().toString(),
-                        words.says(service),
-                        service.id().text(),
-                        () -> LogEdits.forgetServices(List.of(service.id()))));
-        entries.revalidate();
-        entries.repaint();
-    }
-
-    private static String headline(Log log) {
-        return log.readings().isEmpty() && log.services().isEmpty()
-                ? "Nothing written down yet"
-                : Sentences.counted(log.readings().size(), "reading") + ", "
-                        + Sentences.counted(log.services().size(), "service");
-    }
-
-    private void title(String words, int many) {
-        if (many > 0) {
-            entries.add(Line.title(view(), words), "growx, gaptop " + view().px(8));
+        Read said = new Read(later.answer(), log.isEmpty(), isCurrent(), view().look(), contentPx());
+        if (!read.equals(Optional.of(said))) {
+            read = Optional.of(said);
+            say(said);
         }
     }
 
-    private void entry(String day, String words, String id, Supplier<Attempt> delete) {
-        JPanel row = new JPanel(new MigLayout(
-                "insets 0, fillx, gap " + view().px(8) + " 0", "[" + view().px(DAY) + "!][grow, fill][]"));
-        row.setOpaque(false);
-        Line when = new Line(view(), Type::body, Palette::softInk);
-        when.setText(day);
-        JButton away = new JButton("Delete");
-        away.setName("delete: " + id);
-        away.getAccessibleContext().setAccessibleName("Delete: " + words);
-        away.addActionListener(event -> take(delete.get()));
-        Paragraph text = new Paragraph(view(), Type::body, Palette::ink, () -> contentPx() - view().px(DAY + 100));
-        text.setText(words);
-        row.add(when, "aligny top");
-        row.add(text, "wmin 0, aligny top");
-        row.add(away, "aligny top, hmax " + view().px(24));
-        entries.add(new JSeparator(), "growx");
-        entries.add(row, "growx, wmin 0");
+    private void say(Read said) {
+        Optional<Logbook> logbook = said.logbook().filter(each -> !said.isEmpty());
+        dues.setVisible(logbook.isPresent());
+        picture.setVisible(false);
+        leak.setVisible(false);
+        if (said.isEmpty()) {
+            headline.setText("Nothing written down yet");
+            says.setText(LogbookWords.FIRST);
+            headline.inked(Palette::ink);
+        } else {
+            logbook.ifPresentOrElse(each -> say(each, said.isCurrent()), () -> headline.setText("…"));
+        }
+        revalidate();
+        repaint();
+    }
+
+    private void say(Logbook logbook, boolean isCurrent) {
+        LogbookWords words = new LogbookWords(logbook, view().quantities(), view().names());
+        boolean isBelow = logbook.forecast().kind() == Forecast.Kind.BELOW;
+        headline.setText(words.headline());
+        headline.inked(isCurrent ? isBelow ? Palette::accent : Palette::ink : Palette::free);
+        says.setText(words.forecast());
+        leak.setText(words.leak().orElse(""));
+        leak.setVisible(words.leak().isPresent());
+        dues.show(logbook, words);
+        picture.show(logbook, words.forecast());
     }
 }

@@ -2,7 +2,6 @@ package lungfish.desktop;
 
 import java.awt.image.BufferedImage;
 import java.time.LocalDate;
-import java.time.ZoneId;
 import java.util.Optional;
 import lungfish.catalogue.Catalogue;
 import lungfish.drawing.RoomPicture;
@@ -17,9 +16,9 @@ import lungfish.web.RoomForms;
  * The build sheet of a room as it stands now, with the date of today. The room is planned for it anew, so that no sheet shows
  * figures of an older one; that takes a while, away from the front.
  */
-record ReportOfRoom(Room room, Catalogue catalogue, Quantities quantities) {
+record ReportOfRoom(Room room, Catalogue catalogue, Quantities quantities, LocalDate today) {
     static ReportOfRoom of(View view) {
-        return new ReportOfRoom(view.desk().room(), view.desk().shared().catalogue(), view.quantities());
+        return new ReportOfRoom(view.desk().room(), view.desk().shared().catalogue(), view.quantities(), view.today());
     }
 
     Printout printout() {
@@ -36,7 +35,6 @@ record ReportOfRoom(Room room, Catalogue catalogue, Quantities quantities) {
     }
 
     private RoomForms forms() {
-        String date = "As of " + LocalDate.now(ZoneId.systemDefault());
-        return RoomForms.of(new Planner(catalogue).plan(room), catalogue, quantities, Optional.of(date));
+        return RoomForms.of(new Planner(catalogue).plan(room), catalogue, quantities, Optional.of(today));
     }
 }

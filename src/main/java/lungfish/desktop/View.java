@@ -2,6 +2,7 @@ package lungfish.desktop;
 
 import java.awt.Component;
 import java.awt.event.HierarchyEvent;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -175,6 +176,11 @@ final class View {
         if (sidePx() != before || isTight() != wasTight) {
             refresh();
         }
+    }
+
+    /** Which day it is. */
+    LocalDate today() {
+        return desk.shared().today().get();
     }
 
     Quantities quantities() {

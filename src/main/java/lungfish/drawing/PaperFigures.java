@@ -22,16 +22,8 @@ public final class PaperFigures implements FigurePainter {
      * The figures of a plan.
      *
      * @param build what is built of it, for the numbers of its taps
+     * @param logbook that of the plan; empty: what was read over time is not shown
      * @param quantities the reader's
-     */
-    public PaperFigures(Plan plan, BuildPlan build, Quantities quantities) {
-        this(plan, build, Optional.empty(), quantities);
-    }
-
-    /**
-     * The same with what was read over time.
-     *
-     * @param logbook that of the plan; empty: it is not shown
      */
     public PaperFigures(Plan plan, BuildPlan build, Optional<Logbook> logbook, Quantities quantities) {
         this.logbook = logbook;

@@ -15,10 +15,16 @@ final class ReadingsLane {
         DOT,
         SQUARE,
         TRIANGLE,
-        DIAMOND
+        DIAMOND,
+        POINTER
     }
 
-    private static final double STEP_PX = 26;
+    private static final double STEP_PX = 18;
+    private static final int LEAST_STEPS = 2;
+
+    /** Labels closer than this would touch. */
+    private static final double LABEL_PX = 13;
+
     private static final double RADIUS_PX = 3.4;
 
     /** Above and below what is read there is some room, as a share of it. */
@@ -60,10 +66,14 @@ final class ReadingsLane {
                 ink.type().drawingName(),
                 ink.palette().ink());
         double step = AxisSteps.upTo(
-                        high - low, dimension, (int) Math.max(3, plot.getHeight() / ink.px(STEP_PX)), ink.look())
+                        high - low,
+                        dimension,
+                        (int) Math.max(LEAST_STEPS, plot.getHeight() / ink.px(STEP_PX)),
+                        ink.look())
                 .stepSi();
+        long each = (long) Math.max(1, Math.ceil(ink.px(LABEL_PX) / Math.abs(y(step) - y(0))));
         for (long i = (long) Math.ceil(low / step); i * step <= high; i++) {
-            step(i * step);
+            step(i * step, i % each == 0);
         }
         ink.line(
                 plot.getX(),
@@ -74,14 +84,16 @@ final class ReadingsLane {
                 1);
     }
 
-    private void step(double si) {
+    private void step(double si, boolean isLabelled) {
         ink.line(plot.getX(), y(si), plot.getMaxX(), y(si), ink.palette().line(), 0.7);
-        ink.textEnding(
-                ink.look().quantities().show(si, dimension),
-                plot.getX() - ink.px(8),
-                y(si) + ink.px(4),
-                ink.type().drawing(),
-                ink.palette().softInk());
+        if (isLabelled) {
+            ink.textEnding(
+                    ink.look().quantities().show(si, dimension),
+                    plot.getX() - ink.px(8),
+                    y(si) + ink.px(4),
+                    ink.type().drawing(),
+                    ink.palette().softInk());
+        }
     }
 
     void points(List<Point> points, Mark mark) {
@@ -115,6 +127,7 @@ final class ReadingsLane {
                 switch (mark) {
                     case SQUARE -> new double[][] {{-0.9, -0.9}, {0.9, -0.9}, {0.9, 0.9}, {-0.9, 0.9}};
                     case TRIANGLE -> new double[][] {{0, -1.2}, {1.1, 0.8}, {-1.1, 0.8}};
+                    case POINTER -> new double[][] {{0, 1.2}, {1.1, -0.8}, {-1.1, -0.8}};
                     case DIAMOND, DOT -> new double[][] {{0, -1.3}, {1.3, 0}, {0, 1.3}, {-1.3, 0}};
                 };
         path.moveTo(x + corners[0][0] * radius, y + corners[0][1] * radius);

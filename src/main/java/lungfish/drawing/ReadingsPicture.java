@@ -22,13 +22,12 @@ import lungfish.room.Service;
 
 /**
  * What was read over time: what the blower gives as a share of new, with its trend, the band in which eight of ten lie and the
- * line of what the room needs; then gauge, watts and level, each in a lane of its own; below them what was done.
+ * line of what the room needs; then gauge, watts, level and jars, each in a lane of its own; below them what was done.
  */
 public final class ReadingsPicture {
     private static final double LEFT_PX = 62;
     private static final double RIGHT_PX = 14;
     private static final double FIRST_PX = 130;
-    private static final double LANE_PX = 54;
     private static final double NAME_PX = 26;
     private static final double SERVICES_PX = 44;
     private static final double AXIS_PX = 24;
@@ -48,31 +47,20 @@ public final class ReadingsPicture {
 
     /** Whether anything was read or done that it shows. */
     public static boolean isWorthIt(Logbook logbook) {
-        return !logbook.gauges().isEmpty()
-                || !logbook.watts().isEmpty()
-                || !logbook.levels().isEmpty();
+        return !ReadingsLanes.of(logbook).isEmpty();
     }
 
     public static double height(Logbook logbook, Look look) {
         double first = logbook.shares().isEmpty() ? 0 : NAME_PX + FIRST_PX;
-        long lanes =
-                lanes(logbook).stream().filter(lane -> !lane.points().isEmpty()).count();
-        return look.px(first + lanes * (NAME_PX + LANE_PX) + SERVICES_PX + AXIS_PX);
+        double lanes = ReadingsLanes.of(logbook).stream()
+                .mapToDouble(lane -> NAME_PX + lane.heightPx())
+                .sum();
+        return look.px(first + lanes + SERVICES_PX + AXIS_PX);
     }
 
     /** Paints it from the top of the area. */
     public static void paint(Logbook logbook, Rectangle2D area, Look look, Graphics2D g) {
         new ReadingsPicture(Ink.flat(look, g), logbook, area).paint();
-    }
-
-    /** A lane below the first. */
-    private record Lane(String name, List<Point> points, Dimension dimension, ReadingsLane.Mark mark) {}
-
-    private static List<Lane> lanes(Logbook logbook) {
-        return List.of(
-                new Lane("Gauge at the blower", logbook.gauges(), Dimension.PRESSURE, ReadingsLane.Mark.SQUARE),
-                new Lane("Power", logbook.watts(), Dimension.POWER, ReadingsLane.Mark.TRIANGLE),
-                new Lane("Level at the listener", logbook.levels(), Dimension.SOUND_LEVEL, ReadingsLane.Mark.DIAMOND));
     }
 
     private double left() {
@@ -95,11 +83,9 @@ public final class ReadingsPicture {
             shares(plot(y, FIRST_PX));
             y += ink.px(NAME_PX + FIRST_PX);
         }
-        for (Lane lane : lanes(logbook)) {
-            if (!lane.points().isEmpty()) {
-                lane(lane, plot(y, LANE_PX));
-                y += ink.px(NAME_PX + LANE_PX);
-            }
+        for (ReadingsLanes.Lane lane : ReadingsLanes.of(logbook)) {
+            lane(lane, plot(y, lane.heightPx()));
+            y += ink.px(NAME_PX + lane.heightPx());
         }
         services(bottom);
     }
@@ -108,7 +94,7 @@ public final class ReadingsPicture {
         return new Rectangle2D.Double(left(), top + ink.px(NAME_PX), right() - left(), ink.px(heightPx));
     }
 
-    private void lane(Lane lane, Rectangle2D plot) {
+    private void lane(ReadingsLanes.Lane lane, Rectangle2D plot) {
         ReadingsLane drawn = new ReadingsLane(
                 ink, plot, time, lane.dimension(), lane.points().stream().mapToDouble(Point::si));
         drawn.frame(lane.name());

@@ -40,8 +40,8 @@ final class ReadingsTime {
     }
 
     private static LocalDate first(Logbook logbook) {
-        Stream<LocalDate> read = Stream.of(logbook.gauges(), logbook.watts(), logbook.levels())
-                .flatMap(List::stream)
+        Stream<LocalDate> read = ReadingsLanes.of(logbook).stream()
+                .flatMap(lane -> lane.points().stream())
                 .map(Point::on);
         Stream<LocalDate> done = logbook.services().stream().map(Service::on);
         return Stream.concat(read, done).min(LocalDate::compareTo).orElse(logbook.today());

@@ -8,9 +8,11 @@ import java.util.function.UnaryOperator;
 import lungfish.quantity.Dimension;
 import lungfish.reason.Amount;
 import lungfish.room.Log;
+import lungfish.room.Outlet;
 import lungfish.room.Reading;
 import lungfish.room.ReadingId;
 import lungfish.room.Room;
+import lungfish.room.Run;
 import lungfish.room.Service;
 import lungfish.room.ServiceId;
 
@@ -26,7 +28,8 @@ public final class LogEdits {
 
     /** Something new was read. */
     public static Attempt read(Room room, LocalDate on, Reading.Measured measured, Reading.Shut shut, String note) {
-        Optional<Refused> wrong = wrong(measured).or(() -> note(note));
+        Optional<Refused> wrong =
+                wrong(measured).or(() -> place(room, measured)).or(() -> note(note));
         if (wrong.isPresent()) {
             return wrong.get();
         }
@@ -141,6 +144,23 @@ public final class LogEdits {
             return beyond("A level", level.dba(), LEVEL_DBA, Dimension.SOUND_LEVEL);
         }
         return fall((Reading.Fall) measured);
+    }
+
+    /** A gauge is on a pipe that is there. */
+    private static Optional<Refused> place(Room room, Reading.Measured measured) {
+        return measured instanceof Reading.Gauge gauge ? gauge.at().flatMap(at -> beyond(room, at)) : Optional.empty();
+    }
+
+    private static Optional<Refused> beyond(Room room, Outlet.OnRun at) {
+        Optional<Run> run = Find.run(room, at.run().text());
+        return run.filter(pipe -> at.atM() >= 0 && at.atM() <= pipe.lengthM()).isPresent()
+                ? Optional.empty()
+                : Optional.of(run.map(pipe -> Refused.because(
+                                "The gauge would be {at} along " + Words.run(pipe) + ", which is {long} long.",
+                                "Type how far it is from the start of the pipe.",
+                                new Amount("at", at.atM(), Dimension.LENGTH),
+                                new Amount("long", pipe.lengthM(), Dimension.LENGTH)))
+                        .orElseGet(() -> Refused.nothing("pipe")));
     }
 
     private static Optional<Refused> fall(Reading.Fall fall) {

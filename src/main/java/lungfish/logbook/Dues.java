@@ -142,15 +142,6 @@ final class Dues {
     }
 
     private Optional<LocalDate> due(Optional<LocalDate> last, double everyS) {
-        return last.or(() -> firstDay(log)).map(day -> day.plusDays(Math.round(everyS / DAY_S)));
-    }
-
-    /** The first day that a log knows. */
-    static Optional<LocalDate> firstDay(Log log) {
-        List<LocalDate> days = new ArrayList<>();
-        log.services().forEach(service -> days.add(service.on()));
-        log.readings().forEach(reading -> days.add(reading.on()));
-        log.ticks().forEach(tick -> days.add(tick.on()));
-        return days.stream().min(Comparator.naturalOrder());
+        return last.or(log::firstDay).map(day -> day.plusDays(Math.round(everyS / DAY_S)));
     }
 }

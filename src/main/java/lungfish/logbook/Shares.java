@@ -163,7 +163,7 @@ final class Shares {
                 .map(Service::on)
                 .filter(day -> !day.isAfter(on))
                 .max(Comparator.naturalOrder());
-        LocalDate from = cleaned.or(() -> Dues.firstDay(plan.room().log()))
+        LocalDate from = cleaned.or(plan.room().log()::firstDay)
                 .filter(day -> !day.isAfter(on))
                 .orElse(on);
         return Math.min(1, ChronoUnit.DAYS.between(from, on) * DAY_S / foulS);

@@ -7,7 +7,7 @@ import lungfish.room.Service;
 /** What can be written into the log of a room, in words. */
 public enum LogKinds {
     JAR("seconds to fill a jar"),
-    GAUGE("gauge at the blower"),
+    GAUGE("gauge on the pipe"),
     WATTS("watts of the blowers"),
     LEVEL("level where it is heard"),
     FALL("fall of the gauge, all off and shut");

@@ -4,6 +4,7 @@ import static lungfish.document.Part.Column.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import lungfish.document.Document.Section;
 import lungfish.document.Figure;
 import lungfish.document.Part;
@@ -11,21 +12,18 @@ import lungfish.drawing.ReadingsPicture;
 import lungfish.logbook.Due;
 import lungfish.logbook.Logbook;
 import lungfish.plan.Plan;
-import lungfish.quantity.Dimension;
 import lungfish.quantity.Quantities;
 
 /** The log of a room: what it says of the blower, what is due, what was read and done. */
 public final class LogbookSheet {
     private final Plan plan;
     private final Logbook logbook;
-    private final Quantities quantities;
     private final LogbookWords words;
     private final LogWords said;
 
     private LogbookSheet(Plan plan, Logbook logbook, Quantities quantities) {
         this.plan = plan;
         this.logbook = logbook;
-        this.quantities = quantities;
         Names names = new Names(plan.room());
         this.words = new LogbookWords(logbook, quantities, names);
         this.said = new LogWords(quantities, names);
@@ -45,23 +43,10 @@ public final class LogbookSheet {
                     "What was read over time. The dotted lines are the band in which eight of ten lie.",
                     "Readings over time. " + words.forecast()));
         }
-        leak(parts);
+        words.leak().map(Part.Paragraph::new).ifPresent(parts::add);
         parts.add(dues());
-        if (!plan.room().log().readings().isEmpty()) {
-            parts.add(readings());
-        }
-        if (!logbook.services().isEmpty()) {
-            parts.add(services());
-        }
+        Stream.of(readings(), services()).filter(grid -> !grid.rows().isEmpty()).forEach(parts::add);
         return parts;
-    }
-
-    private void leak(List<Part> parts) {
-        if (!logbook.leaks().isEmpty()) {
-            double share = logbook.leaks().get(logbook.leaks().size() - 1).si();
-            parts.add(new Part.Paragraph("By the last fall of the gauge, leaks let out "
-                    + quantities.show(share, Dimension.SHARE) + " of the room's air; the first start allows 1 %."));
-        }
     }
 
     private Part.Grid dues() {

@@ -1,6 +1,7 @@
 package lungfish.report;
 
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.Optional;
 import lungfish.logbook.Due;
 import lungfish.logbook.Forecast;
@@ -18,6 +19,34 @@ public final class LogbookWords {
         this.logbook = logbook;
         this.quantities = quantities;
         this.names = names;
+    }
+
+    /** What to begin with where nothing is written down yet. */
+    public static final String FIRST =
+            "Write down first the day on which the blower was new, and the gauge at the blower once every valve is set. Two readings"
+                    + " two months apart tell when the blower will be too weak.";
+
+    /** The log in a few words. */
+    public String headline() {
+        Forecast forecast = logbook.forecast();
+        return switch (forecast.kind()) {
+            case TOO_EARLY -> "Too early to say how long the blower lasts";
+            case HOLDS -> "The blower holds";
+            case FALLS ->
+                forecast.likely()
+                        .map(day -> "The blower is enough until about " + YearMonth.from(day))
+                        .orElse("The blower fades, but slowly");
+            case BELOW -> "The blower gives less than the room needs";
+        };
+    }
+
+    /** What the last fall of the gauge says; empty where there was none. */
+    public Optional<String> leak() {
+        return logbook.leaks().stream()
+                .reduce((before, last) -> last)
+                .map(last -> "By the last fall of the gauge, leaks let out "
+                        + quantities.show(last.si(), Dimension.SHARE)
+                        + " of the room's air; the first start allows 1 %.");
     }
 
     /** When the blower will fall below what the room needs, in a sentence or two. */
@@ -53,6 +82,17 @@ public final class LogbookWords {
                 .orElse("");
     }
 
+    /** The same with its day: "due since 2026-01-27, 3 outlets". */
+    public String stands(Due due) {
+        String day = day(due.due(), "");
+        return switch (due.state(logbook.today())) {
+            case UNKNOWN -> "nothing in the log yet";
+            case OVERDUE -> "due since " + day + outlets(due);
+            case SOON -> "due soon, " + day;
+            case LATER -> day;
+        };
+    }
+
     /** How something that is done again stands. */
     public String state(Due due) {
         return switch (due.state(logbook.today())) {
@@ -75,7 +115,7 @@ public final class LogbookWords {
     }
 
     String every(Due due) {
-        return quantities.show(due.everyS(), Dimension.DURATION);
+        return quantities.show(due.everyS(), Dimension.DURATION).replace(".0 ", " "); // "7 days": they are counted
     }
 
     static String day(Optional<LocalDate> day, String otherwise) {

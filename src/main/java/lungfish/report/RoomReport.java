@@ -1,9 +1,12 @@
 package lungfish.report;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import lungfish.build.BuildPlan;
 import lungfish.catalogue.Catalogue;
 import lungfish.document.Document;
+import lungfish.logbook.Logbook;
 import lungfish.plan.Plan;
 import lungfish.quantity.Quantities;
 
@@ -15,9 +18,13 @@ public final class RoomReport {
      * The document of a plan.
      *
      * @param build that of the plan
+     * @param logbook that of the plan; empty: its log is, and nothing is said of it
      */
-    public static Document of(Plan plan, BuildPlan build, Catalogue catalogue, Quantities quantities) {
-        return BuildSheet.of(
-                plan, build, catalogue, quantities, List.of(FirstStartSheet.of(plan, catalogue, quantities)));
+    public static Document of(
+            Plan plan, BuildPlan build, Optional<Logbook> logbook, Catalogue catalogue, Quantities quantities) {
+        List<Document.Section> further = new ArrayList<>();
+        further.add(FirstStartSheet.of(plan, catalogue, quantities));
+        logbook.ifPresent(read -> further.add(LogbookSheet.of(plan, read, quantities)));
+        return BuildSheet.of(plan, build, catalogue, quantities, further);
     }
 }

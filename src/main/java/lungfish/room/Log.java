@@ -2,8 +2,10 @@ package lungfish.room;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What has happened to the room since it was built.
@@ -31,6 +33,24 @@ public record Log(List<Reading> readings, List<Service> services, List<Tick> tic
 
     public boolean isEmpty() {
         return readings.isEmpty() && services.isEmpty() && ticks.isEmpty();
+    }
+
+    /** The first day that it knows; empty where it is empty. */
+    public Optional<LocalDate> firstDay() {
+        return days().min(Comparator.naturalOrder());
+    }
+
+    /** The day of its newest entry; empty where it is empty. */
+    public Optional<LocalDate> lastDay() {
+        return days().max(Comparator.naturalOrder());
+    }
+
+    private Stream<LocalDate> days() {
+        return Stream.of(
+                        services.stream().map(Service::on),
+                        readings.stream().map(Reading::on),
+                        ticks.stream().map(Tick::on))
+                .flatMap(each -> each);
     }
 
     /** The same with these readings for all of its own. */

@@ -44,8 +44,8 @@ final class ReportCommand extends RoomCommand {
             names = "--date",
             paramLabel = "DAY",
             description =
-                    "The day that is printed on it, as 2026-03-01; left out: none, so that the same room gives the"
-                            + " same bytes.")
+                    "The day that is printed on it and for which the log is told, as 2026-03-01; left out: none is printed,"
+                            + " and the log is told for its newest day, so that the same room gives the same bytes.")
     private Optional<String> date = Optional.empty();
 
     /** What may be asked for. */
@@ -62,7 +62,7 @@ final class ReportCommand extends RoomCommand {
 
     @Override
     Outcome answer(Plan plan, Quantities quantities) {
-        RoomForms forms = RoomForms.of(plan, CatalogueFiles.load(), quantities, date);
+        RoomForms forms = RoomForms.of(plan, CatalogueFiles.load(), quantities, date.flatMap(ReportCommand::day));
         List<Problem> wrong = wrong(forms.document());
         if (!wrong.isEmpty()) {
             return Outcome.refused(wrong);
@@ -94,18 +94,17 @@ final class ReportCommand extends RoomCommand {
             return List.of(new Problem(
                     "", "--list: there is no list \"" + list.get() + '"', "one of " + String.join(", ", keys)));
         }
-        if (date.isPresent() && !isDay(date.get())) {
+        if (date.isPresent() && day(date.get()).isEmpty()) {
             return List.of(new Problem("", "--date is \"" + date.get() + '"', "a day such as 2026-03-01"));
         }
         return List.of();
     }
 
-    private static boolean isDay(String text) {
+    private static Optional<LocalDate> day(String text) {
         try {
-            LocalDate.parse(text);
-            return true;
+            return Optional.of(LocalDate.parse(text));
         } catch (DateTimeException e) {
-            return false;
+            return Optional.empty();
         }
     }
 }

@@ -1,6 +1,7 @@
 package lungfish.web;
 
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import lungfish.build.BuildPlan;
@@ -9,6 +10,7 @@ import lungfish.document.Document;
 import lungfish.drawing.FigurePainter;
 import lungfish.drawing.PaperFigures;
 import lungfish.drawing.RoomPicture;
+import lungfish.logbook.Logbook;
 import lungfish.plan.Plan;
 import lungfish.print.DocumentPages;
 import lungfish.print.Paper;
@@ -28,11 +30,23 @@ public record RoomForms(
     /** The endings of the files, the usual one first. */
     public static final List<String> ENDINGS = List.of(".pdf", ".html", ".csv", ".svg", ".png");
 
-    /** Those of a plan. */
-    public static RoomForms of(Plan plan, Catalogue catalogue, Quantities quantities, Optional<String> date) {
+    /**
+     * Those of a plan.
+     *
+     * @param today printed on them, and the day for which the log is told; empty: nothing is printed, and the log is told for the
+     *     day of its newest entry, since the clock would give other bytes every day
+     */
+    public static RoomForms of(Plan plan, Catalogue catalogue, Quantities quantities, Optional<LocalDate> today) {
         BuildPlan build = BuildPlan.of(plan, catalogue);
-        Document document = RoomReport.of(plan, build, catalogue, quantities);
-        return new RoomForms(plan, document, new PaperFigures(plan, build, quantities), quantities, date);
+        Optional<Logbook> logbook =
+                plan.room().log().lastDay().map(last -> Logbook.of(plan, catalogue, today.orElse(last)));
+        Document document = RoomReport.of(plan, build, logbook, catalogue, quantities);
+        return new RoomForms(
+                plan,
+                document,
+                new PaperFigures(plan, build, logbook, quantities),
+                quantities,
+                today.map(day -> "As of " + day));
     }
 
     public Printout pages(Paper paper) {

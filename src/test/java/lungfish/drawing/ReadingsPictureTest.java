@@ -7,9 +7,12 @@ import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import lungfish.logbook.Logbook;
 import lungfish.logbook.Logs;
+import lungfish.logbook.Point;
 import lungfish.plan.DemoPlans;
 import lungfish.plan.Plan;
 import lungfish.plan.Planner;
@@ -92,6 +95,45 @@ final class ReadingsPictureTest {
 
         assertThat(ReadingsPicture.height(all, LOOK) - ReadingsPicture.height(gauges, LOOK))
                 .isEqualTo(80);
+    }
+
+    private static List<Point> jar(double... m3PerS) {
+        return IntStream.range(0, m3PerS.length)
+                .mapToObj(i -> new Point(Logs.START.plusDays(60L * i), m3PerS[i]))
+                .toList();
+    }
+
+    private static Logbook ofJars(Map<String, List<Point>> jars) {
+        Logbook none = logbook(DemoPlans.room("starting-out"));
+        return new Logbook(
+                none.today(),
+                List.of(),
+                List.of(),
+                List.of(),
+                jars,
+                List.of(),
+                List.of(),
+                none.need(),
+                none.trend(),
+                none.forecast(),
+                List.of(),
+                List.of());
+    }
+
+    /** Half of the air is as great a change as twice; a jar that was read once shows no change. */
+    @Test
+    void theJarsThatChangedMostHaveALane() {
+        Map<String, List<Point>> jars = Map.of(
+                "a", jar(2e-5, 1.9e-5),
+                "b", jar(2e-5, 1e-5),
+                "c", jar(1e-5, 1.8e-5),
+                "d", jar(2e-5, 1.4e-5),
+                "e", jar(9e-5));
+
+        assertThat(ReadingsLanes.of(ofJars(jars)))
+                .extracting(ReadingsLanes.Lane::name)
+                .containsExactly(
+                        "Jar at outlet b (of 4 outlets these changed most)", "Jar at outlet c", "Jar at outlet d");
     }
 
     @Test

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import lungfish.quantity.DisplayUnits;
 import lungfish.quantity.Quantities;
+import lungfish.room.Outlet;
 import lungfish.room.OutletId;
 import lungfish.room.Reading;
 import lungfish.room.ReadingId;
@@ -55,6 +56,20 @@ final class LogEditsTest {
         Attempt attempt = LogEdits.read(ROOM, DAY, new Reading.Fall(9000, 9500, 60), Reading.Shut.NOTHING, "");
         String sentence = attempt.match(edit -> "", refused -> refused.sentence(Quantities.in(DisplayUnits.METRIC)));
         assertThat(sentence).startsWith("The gauge fell from 9.00 kPa to 9.50 kPa, which is no fall.");
+    }
+
+    private static Attempt gauge(double atM) {
+        Reading.Gauge gauge = new Reading.Gauge(
+                Optional.of(new Outlet.OnRun(ROOM.runs().get(0).id(), atM)), 9000);
+        return LogEdits.read(ROOM, DAY, gauge, Reading.Shut.NOTHING, "");
+    }
+
+    @Test
+    void aGaugeBeyondTheEndOfItsPipeIsRefused() {
+        double lengthM = ROOM.runs().get(0).lengthM();
+        assertThat(gauge(lengthM / 2).edit()).isPresent();
+        assertThat(gauge(lengthM + 0.1).edit()).isEmpty();
+        assertThat(gauge(-0.1).edit()).isEmpty();
     }
 
     @Test

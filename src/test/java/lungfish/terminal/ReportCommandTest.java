@@ -10,6 +10,9 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.TimeZone;
 import java.util.function.Supplier;
+import lungfish.logbook.Logs;
+import lungfish.plan.DemoPlans;
+import lungfish.roomfile.RoomWriter;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -122,6 +125,46 @@ final class ReportCommandTest {
         assertThat(said.exit()).isEqualTo(Exit.WRONG_INPUT);
         assertThat(said.err()).contains(".pdf or .html or .csv");
         assertThat(Files.readString(room)).isEqualTo("keep me");
+    }
+
+    /** A room with a log of a year, the newest entry of which is of 2026-01-27; its filter is due again on that day. */
+    private String logged() throws IOException {
+        Path room = folder.resolve("logged.room.json");
+        Files.write(room, RoomWriter.bytes(Logs.aYear(DemoPlans.room("garage-killifish"), 6_730)));
+        return room.toString();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"a.pdf", "a.html", "a.csv"})
+    void aLogGivesTheSameBytesEverywhereToo(String name) throws IOException {
+        String room = logged();
+        byte[] here = written(room, name);
+        assertThat(elsewhere(() -> written(room, name))).isEqualTo(here);
+    }
+
+    @Test
+    void aLogIsToldWithItsPictureForTheDayOfItsNewestEntry() throws IOException {
+        String page = new String(written(logged(), "a.html"), StandardCharsets.UTF_8);
+        assertThat(page)
+                .contains("<section id=\"log\"")
+                .contains("The blower will fall below what the room needs")
+                .contains("Readings over time.");
+    }
+
+    /** The filter was changed on 2025-07-31 and is due after 180 days: on 2026-01-27, the day of the newest entry. */
+    @Test
+    void theDayThatIsAskedForSaysWhatIsDue() throws IOException {
+        String room = logged();
+        assertThat(new String(written(room, "a.csv", "--list", "due"), StandardCharsets.UTF_8))
+                .contains("2025-07-31,2026-01-27,soon");
+        assertThat(new String(written(room, "a.csv", "--list", "due", "--date", "2026-01-28"), StandardCharsets.UTF_8))
+                .contains("2025-07-31,2026-01-27,overdue");
+    }
+
+    @Test
+    void anEmptyLogHasNoSection() {
+        assertThat(new String(written("garage-killifish", "a.html"), StandardCharsets.UTF_8))
+                .doesNotContain("id=\"log\"");
     }
 
     @Test
