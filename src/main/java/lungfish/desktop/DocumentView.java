@@ -6,13 +6,14 @@ import java.awt.Container;
 import java.awt.Font;
 import java.awt.KeyboardFocusManager;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Function;
 import java.util.function.IntSupplier;
 import java.util.stream.Stream;
-import javax.swing.JCheckBox;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import lungfish.document.Document;
@@ -25,12 +26,12 @@ import net.miginfocom.swing.MigLayout;
 final class DocumentView extends JPanel {
     private static final int GAP = 6;
     private static final int WIDE_GAP = 16;
-    private static final int BOX = 26;
     private static final double FACT_SHARE = 0.36;
 
     private final transient View view;
     private final transient IntSupplier widthPx;
     private final transient BiConsumer<String, Optional<LocalDate>> ticks;
+    private final transient Map<String, StepRow> rows = new HashMap<>();
 
     /**
      * Nothing yet.
@@ -49,12 +50,18 @@ final class DocumentView extends JPanel {
     void show(List<Document.Section> sections) {
         Optional<String> held = held();
         removeAll();
+        rows.clear();
         sections.forEach(this::section);
         revalidate();
         repaint();
         held.flatMap(name ->
                         inside(this).filter(each -> name.equals(each.getName())).findFirst())
                 .ifPresent(Component::requestFocusInWindow);
+    }
+
+    /** Shows that a step was done on a day, or not after all; all else stays as it is. */
+    void tick(Part.Step step) {
+        Optional.ofNullable(rows.get(step.key())).ifPresent(row -> row.tell(step));
     }
 
     private Optional<String> held() {
@@ -114,35 +121,10 @@ final class DocumentView extends JPanel {
     }
 
     private void step(Part.Step step) {
-        JPanel row = new JPanel(
-                new MigLayout("insets 0, fillx, gap " + view.px(GAP) + " 0", "[" + view.px(BOX) + "!][grow, fill]"));
-        row.setOpaque(false);
-        JCheckBox box = new JCheckBox();
-        box.setName("tick: " + step.key());
-        box.getAccessibleContext().setAccessibleName(step.action());
-        box.setSelected(step.done().isPresent());
-        box.setOpaque(false);
-        box.addActionListener(
-                event -> ticks.accept(step.key(), box.isSelected() ? Optional.of(view.today()) : Optional.empty()));
-        row.add(box, "aligny top");
-        row.add(words(step), "wmin 0");
+        StepRow row = new StepRow(view, widthPx, ticks);
+        row.tell(step);
+        rows.put(step.key(), row);
         add(row, "wmin 0");
-    }
-
-    private Component words(Part.Step step) {
-        IntSupplier px = () -> widthPx.getAsInt() - view.px(BOX + GAP);
-        JPanel words = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gap 0 " + view.px(2), "[grow, fill]"));
-        words.setOpaque(false);
-        boolean isDone = step.done().isPresent();
-        words.add(text(step.action(), Type::label, isDone ? Palette::softInk : Palette::ink, px), "wmin 0");
-        if (!step.detail().isEmpty()) {
-            words.add(text(step.detail(), Type::body, Palette::softInk, px), "wmin 0");
-        }
-        if (!step.expected().isEmpty()) {
-            words.add(text("→ " + step.expected(), Type::body, Palette::ink, px), "wmin 0");
-        }
-        step.done().ifPresent(day -> words.add(text("done " + day, Type::body, Palette::softInk, px), "wmin 0"));
-        return words;
     }
 
     private Paragraph text(String text, Function<Type, Font> type, Function<Palette, Color> ink, IntSupplier px) {

@@ -19,15 +19,18 @@ import net.miginfocom.swing.MigLayout;
 final class LogEntries extends Stack {
     private static final int DAY = 84;
     private static final int DELETE = 100;
+    private static final int GAP = 4;
 
     private final transient View view;
     private final transient IntSupplier widthPx;
     private final transient Consumer<Attempt> does;
+    private String last = "";
 
     LogEntries(View view, IntSupplier widthPx, Consumer<Attempt> does) {
         this.view = view;
         this.widthPx = widthPx;
         this.does = does;
+        setLayout(new MigLayout("insets 0, fillx, wrap 1, gap 0 " + view.px(GAP), "[grow, fill]"));
     }
 
     /** Shows these from now on. */
@@ -53,28 +56,34 @@ final class LogEntries extends Stack {
     }
 
     private void title(String words, int many) {
+        last = "";
         if (many > 0) {
             add(Line.title(view, words), "growx, gaptop " + view.px(8));
         }
     }
 
+    /** The day is said once for all of a day. */
     private void entry(String day, String words, String id, Supplier<Attempt> delete) {
+        boolean isSameDay = day.equals(last);
+        last = day;
         JPanel row = new JPanel(
                 new MigLayout("insets 0, fillx, gap " + view.px(8) + " 0", "[" + view.px(DAY) + "!][grow, fill][]"));
         row.setOpaque(false);
         Line when = new Line(view, Type::body, Palette::softInk);
-        when.setText(day);
+        when.setText(isSameDay ? "" : day);
         JButton away = new JButton("Delete");
         away.setName("delete: " + id);
-        away.getAccessibleContext().setAccessibleName("Delete: " + words);
+        away.getAccessibleContext().setAccessibleName("Delete: " + day + ", " + words);
         away.addActionListener(event -> does.accept(delete.get()));
         Paragraph text =
                 new Paragraph(view, Type::body, Palette::ink, () -> widthPx.getAsInt() - view.px(DAY + DELETE));
         text.setText(words);
-        row.add(when, "aligny top");
-        row.add(text, "wmin 0, aligny top");
-        row.add(away, "aligny top, hmax " + view.px(24));
-        add(new JSeparator(), "growx");
+        row.add(when, "aligny center");
+        row.add(text, "wmin 0, aligny center");
+        row.add(away, "aligny center, hmax " + view.px(22));
+        if (!isSameDay) {
+            add(new JSeparator(), "growx");
+        }
         add(row, "growx, wmin 0");
     }
 }

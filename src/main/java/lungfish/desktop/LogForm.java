@@ -26,6 +26,7 @@ import net.miginfocom.swing.MigLayout;
 /** Writes down what was read or done on a day. */
 final class LogForm extends JPanel {
     private static final int COLUMN = 180;
+    private static final int GAP = 10;
 
     /** What is done to outlets, to all or to some. */
     private static final Set<Service.Kind> TO_OUTLETS = Set.of(
@@ -47,6 +48,10 @@ final class LogForm extends JPanel {
     private final LogShut shut;
     private final Line which;
     private final Paragraph trouble;
+    private transient Optional<Laid> laid = Optional.empty();
+
+    /** How it is laid. */
+    private record Laid(int columns, int gapPx) {}
 
     LogForm(View view, IntSupplier widthPx, Consumer<Attempt> does) {
         this.view = view;
@@ -87,46 +92,59 @@ final class LogForm extends JPanel {
                 view.desk().room().seats().stream()
                         .map(seat -> seat.outlet().id())
                         .toList(),
-                id -> Sentences.capital(view.names().of(id.part())),
+                id -> view.names().of(id.part()).replaceFirst("^outlet ", ""), // the field says so already
                 id -> true);
         where.tell();
         shut.tell();
         layOut();
     }
 
+    /** Laid anew only where the width or the letters are others: what has the focus keeps it. */
     private void layOut() {
+        Laid now = new Laid(Math.max(1, widthPx.getAsInt() / view.px(COLUMN)), view.px(GAP));
+        if (!laid.equals(Optional.of(now))) {
+            laid = Optional.of(now);
+            lay(now);
+        }
+        show(outlet, kind() == LogKinds.JAR);
+        show(where.field(), kind() == LogKinds.GAUGE);
+        show(where.along(), kind() == LogKinds.GAUGE && where.isTyped());
+        for (LogKinds each : LogKinds.values()) {
+            numbers.fields(each).forEach(number -> show(number.field(), each == kind()));
+        }
+        trouble.setVisible(!trouble.getText().isEmpty());
+        tellWhich();
+        revalidate();
+        repaint();
+    }
+
+    private void lay(Laid now) {
         removeAll();
-        int columns = Math.max(1, widthPx.getAsInt() / view.px(COLUMN));
         setLayout(new MigLayout(
-                "insets 0, fillx, hidemode 3, wrap " + columns + ", gap " + view.px(10) + " " + view.px(8),
-                "[0:100:, grow, fill]".repeat(columns)));
+                "insets 0, fillx, hidemode 3, wrap " + now.columns() + ", gap " + now.gapPx() + " " + view.px(8),
+                "[0:100:, grow, fill]".repeat(now.columns())));
         field("Day", day);
         field("Note", note);
         add(Line.title(view, "Something read"), "newline, spanx, gaptop " + view.px(4));
         field("What was read", kind);
-        of(kind());
-        numbers.fields(kind()).forEach(each -> field(each.label(), each.field()));
+        field("Outlet", outlet);
+        field("Where the gauge is", where.field());
+        field("From the start of the pipe", where.along());
+        for (LogKinds each : LogKinds.values()) {
+            numbers.fields(each).forEach(number -> field(number.label(), number.field()));
+        }
         add(shut, "newline, spanx, wmin 0");
         add(button("Write it down", this::read), "newline, spanx, growx 0");
         add(Line.title(view, "Something done"), "newline, spanx, gaptop " + view.px(4));
         field("What was done", service);
         add(button("Write the service down", this::serve), "aligny bottom, growx 0");
         add(which, "newline, spanx, wmin 0");
-        trouble.setVisible(!trouble.getText().isEmpty());
         add(trouble, "newline, spanx, wmin 0");
-        tellWhich();
-        revalidate();
-        repaint();
     }
 
-    /** What it was read of. */
-    private void of(LogKinds read) {
-        if (read == LogKinds.JAR) {
-            field("Outlet", outlet);
-        } else if (read == LogKinds.GAUGE) {
-            field("Where the gauge is", where.field());
-            where.along().ifPresent(along -> field("From the start of the pipe", along));
-        }
+    /** With its title. */
+    private static void show(JComponent field, boolean isShown) {
+        field.getParent().setVisible(isShown);
     }
 
     private LogKinds kind() {

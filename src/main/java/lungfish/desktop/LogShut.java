@@ -5,10 +5,12 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import javax.swing.JCheckBox;
 import javax.swing.JPanel;
 import lungfish.catalogue.FittingClass;
+import lungfish.drawing.Look;
 import lungfish.everyday.Named;
 import lungfish.quantity.Dimension;
 import lungfish.report.Sentences;
@@ -24,12 +26,13 @@ final class LogShut extends JPanel {
     private final JCheckBox any = box("log-shut", "Something stood shut meanwhile");
     private final JCheckBox outlets = box("log-shut-outlets", "");
     private final transient Map<Outlet.OnRun, JCheckBox> valves = new LinkedHashMap<>();
+    private transient Optional<Look> look = Optional.empty();
 
     LogShut(View view) {
         super(new MigLayout("insets 0, fillx, wrap 2, hidemode 3, gap " + view.px(10) + " 0", "[fill][grow, fill]"));
         this.view = view;
         setOpaque(false);
-        any.addActionListener(event -> layOut());
+        any.addActionListener(event -> unfold());
         view.followMarks(this, this::tellOutlets);
         tell();
     }
@@ -50,11 +53,16 @@ final class LogShut extends JPanel {
                     .map(fitting -> new Outlet.OnRun(run.id(), fitting.atM()))
                     .forEach(at -> now.put(at, valves.getOrDefault(at, box("log-shut: " + now.size(), ""))));
         }
+        boolean isOther = !now.equals(valves) || !look.equals(Optional.of(view.look()));
         valves.clear();
         valves.putAll(now);
         valves.forEach((at, box) -> box.setText("Valve on "
                 + view.names().of(at.run().part()) + " at " + view.quantities().show(at.atM(), Dimension.LENGTH)));
-        layOut();
+        if (isOther) {
+            look = Optional.of(view.look());
+            layOut();
+        }
+        tellOutlets();
     }
 
     private boolean isValve(Run.Fitting fitting) {
@@ -69,13 +77,19 @@ final class LogShut extends JPanel {
     private void layOut() {
         removeAll();
         add(any, "spanx");
-        if (any.isSelected()) {
-            valves.values().forEach(box -> add(box, "wmin 0, gapleft " + view.px(20)));
-            add(outlets, "newline, spanx, wmin 0, gapleft " + view.px(20));
-        }
+        String indent = ", wmin 0, gapleft " + view.px(20);
+        valves.values().forEach(box -> add(box, "growx" + indent));
+        add(outlets, "newline, spanx" + indent);
         List<JCheckBox> boxes = new ArrayList<>(valves.values());
         boxes.addAll(List.of(any, outlets));
         boxes.forEach(box -> box.setFont(view.look().type().body()));
+        unfold();
+    }
+
+    /** What stood shut is asked only where something did. */
+    private void unfold() {
+        valves.values().forEach(box -> box.setVisible(any.isSelected()));
+        outlets.setVisible(any.isSelected());
         tellOutlets();
         revalidate();
         repaint();
@@ -108,7 +122,7 @@ final class LogShut extends JPanel {
         any.setSelected(false);
         outlets.setSelected(false);
         valves.values().forEach(box -> box.setSelected(false));
-        layOut();
+        unfold();
     }
 
     /** The outlets of what is chosen on the drawing. */

@@ -74,9 +74,14 @@ final class LogWhere {
         return place;
     }
 
-    /** How far along the pipe; empty where that is known. */
-    Optional<QuantityField> along() {
-        return chosen().isTyped() ? Optional.of(along) : Optional.empty();
+    /** How far along the pipe, where that is not known. */
+    QuantityField along() {
+        return along;
+    }
+
+    /** Whether it is typed how far. */
+    boolean isTyped() {
+        return chosen().isTyped();
     }
 
     /** Whether the place is said. */

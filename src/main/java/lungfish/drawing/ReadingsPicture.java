@@ -25,7 +25,7 @@ import lungfish.room.Service;
  * line of what the room needs; then gauge, watts, level and jars, each in a lane of its own; below them what was done.
  */
 public final class ReadingsPicture {
-    private static final double LEFT_PX = 62;
+    private static final double LEFT_PX = 76;
     private static final double RIGHT_PX = 14;
     private static final double FIRST_PX = 130;
     private static final double NAME_PX = 26;

@@ -31,7 +31,9 @@ import lungfish.desk.Desks;
 import lungfish.desk.Hands;
 import lungfish.desk.Preference;
 import lungfish.desk.Preferences;
+import lungfish.edit.Edit;
 import lungfish.edit.LogEdits;
+import lungfish.logbook.Logs;
 import lungfish.outage.Failing;
 import lungfish.plan.DemoPlans;
 import lungfish.plan.Plan;
@@ -42,8 +44,6 @@ import lungfish.print.Printout;
 import lungfish.quantity.Quantities;
 import lungfish.room.OutletId;
 import lungfish.room.Reading;
-import lungfish.room.Service;
-import lungfish.room.ServiceId;
 import lungfish.terminal.Terminal;
 import lungfish.web.RoomForms;
 
@@ -60,6 +60,8 @@ public final class DocsWindows {
     private static final Dimension SMALL = new Dimension(1280, 720);
     private static final double CARD_DOTS_PER_INCH = 110;
     private static final double HOUR_S = 3600;
+    private static final double FIRST_GAUGE_PA = 6730; // what its first start foresees
+    private static final double[] FRY_JARS_S = {49, 52, 58, 61};
     private static final int PASSES = 4; // what wraps knows its height only when it knows its width
 
     private final Path preferences;
@@ -185,32 +187,20 @@ public final class DocsWindows {
         save("window-backup", after(window("basement-rainbows", Preference.Theme.LIGHT, 100), SayBackup.class), HIGH);
     }
 
-    /** A log of some months. */
+    /** A log of a year: gauge and watts every two months, a fry tank's jar that slows down, what was cleaned and changed. */
     private WindowPane logged() {
         WindowPane pane = window("garage-killifish", Preference.Theme.LIGHT, 100);
-        OutletId fry = new OutletId("C-1-1-a");
-        write(pane, "2026-03-01", new Reading.Gauge(Optional.empty(), 6700));
-        write(pane, "2026-03-01", new Reading.Jar(fry, 49, OptionalDouble.empty()));
-        write(pane, "2026-06-14", new Reading.Gauge(Optional.empty(), 6500));
-        write(pane, "2026-06-14", new Reading.Jar(fry, 61, OptionalDouble.empty()));
-        pane.view()
-                .refused(LogEdits.serve(
-                        pane.view().desk().room(),
-                        new Service(
-                                new ServiceId("new"),
-                                LocalDate.of(2026, 6, 14),
-                                Service.Kind.DEVICE_CLEANED,
-                                List.of(fry),
-                                Optional.empty(),
-                                Optional.empty())));
+        pane.view().desk().apply(new Edit("A year", room -> Logs.aYear(room, FIRST_GAUGE_PA)));
+        for (int i = 0; i < FRY_JARS_S.length; i++) {
+            LocalDate day = Logs.START.plusDays(90L * i);
+            write(pane, day, new Reading.Jar(new OutletId("C-1-1-a"), FRY_JARS_S[i], OptionalDouble.empty()));
+        }
         pane.acts().the(Question.LOG).act();
         return pane;
     }
 
-    private static void write(WindowPane pane, String day, Reading.Measured measured) {
-        pane.view()
-                .refused(LogEdits.read(
-                        pane.view().desk().room(), LocalDate.parse(day), measured, Reading.Shut.NOTHING, ""));
+    private static void write(WindowPane pane, LocalDate day, Reading.Measured measured) {
+        pane.view().refused(LogEdits.read(pane.view().desk().room(), day, measured, Reading.Shut.NOTHING, ""));
     }
 
     /** The build sheet as it is printed, without a date, in docs/sheets; of the garage its lists too. */
@@ -308,7 +298,7 @@ public final class DocsWindows {
         wished.set(Preference.THEME, theme);
         wished.set(Preference.TEXT_PERCENT, percent);
         new Themes(wished).wear();
-        return new Bench(preferences, room);
+        return new Bench(Desks.in(preferences, Hands.ofTheCaller()).on(Logs.TODAY), room);
     }
 
     private void save(String name, WindowPane pane, Dimension size) {

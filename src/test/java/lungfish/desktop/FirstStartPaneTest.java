@@ -40,9 +40,11 @@ final class FirstStartPaneTest {
     void aTickGoesIntoTheLogAndBackAgain() {
         bench.ask(Question.START);
         assertThat(headline()).startsWith("0 of ");
-        bench.part(JCheckBox.class, "tick: valve:A-1-1-a").doClick(0);
+        JCheckBox box = bench.part(JCheckBox.class, "tick: valve:A-1-1-a");
+        box.doClick(0);
         assertThat(bench.desk().room().log().done("valve:A-1-1-a")).isPresent();
         assertThat(headline()).startsWith("1 of ");
+        assertThat(bench.part(JCheckBox.class, "tick: valve:A-1-1-a")).isSameAs(box);
         bench.desk().undo();
         assertThat(bench.part(JCheckBox.class, "tick: valve:A-1-1-a").isSelected())
                 .isFalse();

@@ -62,9 +62,9 @@ final class ReadingsPictureTest {
         BufferedImage image =
                 Pictures.of((area, look, g) -> ReadingsPicture.paint(logbook, area, look, g), 700, height, LOOK);
 
-        assertThat(countedAt(image, 62, 26, 156, LOOK.palette().air())).isBetween(5, 9);
+        assertThat(countedAt(image, 76, 26, 156, LOOK.palette().air())).isBetween(5, 9);
         // The gauge's lane begins 156 pixels down; its mark is open, so that the sheet shows within.
-        assertThat(countedAt(image, 62, 182, 236, LOOK.palette().air())).isZero();
+        assertThat(countedAt(image, 76, 182, 236, LOOK.palette().air())).isZero();
     }
 
     private static int countedAt(BufferedImage image, int x, int fromY, int toY, Color colour) {
