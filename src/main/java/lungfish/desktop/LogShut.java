@@ -29,7 +29,7 @@ final class LogShut extends JPanel {
     private transient Optional<Look> look = Optional.empty();
 
     LogShut(View view) {
-        super(new MigLayout("insets 0, fillx, wrap 2, hidemode 3, gap " + view.px(10) + " 0", "[fill][grow, fill]"));
+        super(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gap 0", "[grow, fill]"));
         this.view = view;
         setOpaque(false);
         any.addActionListener(event -> unfold());
@@ -56,8 +56,8 @@ final class LogShut extends JPanel {
         boolean isOther = !now.equals(valves) || !look.equals(Optional.of(view.look()));
         valves.clear();
         valves.putAll(now);
-        valves.forEach((at, box) -> box.setText("Valve on "
-                + view.names().of(at.run().part()) + " at " + view.quantities().show(at.atM(), Dimension.LENGTH)));
+        valves.forEach((at, box) -> box.setText("Valve at " + view.quantities().show(at.atM(), Dimension.LENGTH)
+                + " on " + view.names().of(at.run().part())));
         if (isOther) {
             look = Optional.of(view.look());
             layOut();
@@ -76,10 +76,10 @@ final class LogShut extends JPanel {
 
     private void layOut() {
         removeAll();
-        add(any, "spanx");
-        String indent = ", wmin 0, gapleft " + view.px(20);
-        valves.values().forEach(box -> add(box, "growx" + indent));
-        add(outlets, "newline, spanx" + indent);
+        add(any);
+        String indent = "wmin 0, gapleft " + view.px(20);
+        valves.values().forEach(box -> add(box, indent));
+        add(outlets, indent);
         List<JCheckBox> boxes = new ArrayList<>(valves.values());
         boxes.addAll(List.of(any, outlets));
         boxes.forEach(box -> box.setFont(view.look().type().body()));
