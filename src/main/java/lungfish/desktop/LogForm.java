@@ -1,5 +1,7 @@
 package lungfish.desktop;
 
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
@@ -99,12 +101,18 @@ final class LogForm extends JPanel {
         layOut();
     }
 
-    /** Laid anew only where the width or the letters are others: what has the focus keeps it. */
+    /** Laid anew only where the width or the letters are others; what has the focus keeps it. */
     private void layOut() {
         Laid now = new Laid(Math.max(1, widthPx.getAsInt() / view.px(COLUMN)), view.px(GAP));
         if (!laid.equals(Optional.of(now))) {
             laid = Optional.of(now);
+            Component owner =
+                    KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+            boolean isHere = owner != null && isAncestorOf(owner);
             lay(now);
+            if (isHere) {
+                owner.requestFocusInWindow(); // a bar came up beside the sheet while somebody typed
+            }
         }
         show(outlet, kind() == LogKinds.JAR);
         show(where.field(), kind() == LogKinds.GAUGE);
@@ -177,11 +185,12 @@ final class LogForm extends JPanel {
     }
 
     private void read() {
+        boolean isUnderstood = numbers.take(kind()) && where.take();
         Optional<Reading.Measured> measured = numbers.measured(kind(), outlet.chosen(), where.at());
         Optional<LocalDate> on = day();
         if (on.isEmpty()) {
             say("The day is not one: type it as 2026-03-01.");
-        } else if (measured.isEmpty()) {
+        } else if (!isUnderstood || measured.isEmpty()) {
             say("Type every number first: " + String.join(", ", kind().numbers()) + ".");
         } else if (kind() == LogKinds.GAUGE && !where.isWhole()) {
             say("Type how far the gauge is from the start of the pipe.");

@@ -72,6 +72,14 @@ final class LogNumbers {
     }
 
     /**
+     * Takes what is still being typed: a quick hand presses the button before its field has lost the focus. Whether all of it
+     * could be understood.
+     */
+    boolean take(LogKinds kind) {
+        return fields(kind).stream().allMatch(each -> each.field().take());
+    }
+
+    /**
      * What was typed; empty where a number is missing, or nobody says of which outlet.
      *
      * @param at where the gauge is; empty: at the blower

@@ -84,6 +84,11 @@ final class LogWhere {
         return chosen().isTyped();
     }
 
+    /** Takes what is still being typed. Whether it could be understood. */
+    boolean take() {
+        return along.take();
+    }
+
     /** Whether the place is said. */
     boolean isWhole() {
         return !chosen().isTyped() || alongM.isPresent();

@@ -59,10 +59,12 @@ final class DoingJourneysTest extends Journey {
     void aReadingIsWrittenDownAndThatIsUndone() {
         person.ask(Question.LOG);
         person.until("what to begin with", () -> says("log-says").startsWith("Write down first"));
+        person.until("the plan of the room", () -> pane().view().desk().isCurrent());
         JTextField seconds = person.part(JTextField.class, "log: Seconds");
         person.click(seconds);
         person.until("the field", seconds::isFocusOwner);
         person.write("22.5");
+        person.until("what was typed", () -> seconds.getText().equals("22.5"));
         person.click(person.part(JButton.class, "Write it down"));
         person.until("the reading", () -> log().readings().size() == 1);
         assertThat(person.see(() -> log().readings().get(0).measured()))
@@ -77,6 +79,7 @@ final class DoingJourneysTest extends Journey {
     @Test
     void aGaugeIsWrittenDownByKeysAlone() {
         person.ask(Question.LOG);
+        person.until("the plan of the room", () -> pane().view().desk().isCurrent());
         Choice<?> kind = person.part(Choice.class, "What was read");
         person.see(kind::requestFocusInWindow);
         person.until("the list", kind::isFocusOwner);

@@ -96,6 +96,24 @@ final class LogSheetTest {
         });
     }
 
+    /** A quick hand presses the button before the field has heard that it lost the focus. */
+    @Test
+    void whatIsStillBeingTypedIsTaken() {
+        open();
+        bench.part(JTextField.class, "log: Seconds").setText("22.5");
+        press("Write it down");
+        assertThat(readings()).hasSize(1);
+    }
+
+    @Test
+    void aNumberThatIsNoneIsAskedForAndNothingIsWritten() {
+        open();
+        bench.part(JTextField.class, "log: Seconds").setText("twenty");
+        press("Write it down");
+        assertThat(readings()).isEmpty();
+        assertThat(bench.part(Paragraph.class, "log-trouble").getText()).startsWith("Type every number first");
+    }
+
     @Test
     void aDayThatIsNoneIsToldAndNothingIsWritten() {
         open();
