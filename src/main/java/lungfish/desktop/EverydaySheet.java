@@ -16,7 +16,6 @@ import lungfish.everyday.Disturbance.Kind;
 import lungfish.everyday.Disturbed;
 import lungfish.everyday.Everyday;
 import lungfish.everyday.Lack;
-import lungfish.everyday.Named;
 import lungfish.plan.Plan;
 import lungfish.reason.PartId;
 import lungfish.report.EverydayAdvice;
@@ -125,10 +124,7 @@ final class EverydaySheet extends SideSheet {
     private void look() {
         Optional<Selection> now = Optional.of(view().selection());
         if (!now.equals(seen) && !isLeading) {
-            meant = view().selection().parts().stream()
-                    .flatMap(part -> Named.outlets(view().desk().room(), part.id()).stream())
-                    .flatMap(Set::stream)
-                    .collect(Collectors.toSet());
+            meant = Set.copyOf(view().chosenOutlets());
         }
         seen = now;
     }

@@ -67,15 +67,15 @@ final class FirstStartPane extends SideSheet {
         List<Part.Step> steps = steps(now.section());
         long done = steps.stream().filter(step -> step.done().isPresent()).count();
         headline.setText(steps.isEmpty() ? "Nothing to start yet" : done + " of " + steps.size() + " steps done");
-        if (before.filter(then -> isOnlyTicked(then, now)).isPresent()) {
-            steps.stream()
-                    .filter(step -> !steps(before.get().section()).contains(step))
-                    .forEach(document::tick);
-        } else {
-            document.show(List.of(now.section()));
-        }
+        before.filter(then -> isOnlyTicked(then, now))
+                .ifPresentOrElse(
+                        then -> tick(steps(then.section()), steps), () -> document.show(List.of(now.section())));
         revalidate();
         repaint();
+    }
+
+    private void tick(List<Part.Step> before, List<Part.Step> now) {
+        now.stream().filter(step -> !before.contains(step)).forEach(document::tick);
     }
 
     private static List<Part.Step> steps(Document.Section section) {

@@ -41,6 +41,7 @@ final class LogForm extends JPanel {
     private final transient IntSupplier widthPx;
     private final transient Consumer<Attempt> does;
     private final JTextField day;
+    private transient LocalDate offered;
     private final JTextField note = new JTextField(12);
     private final Choice<LogKinds> kind = new Choice<>("What was read");
     private final Choice<OutletId> outlet = new Choice<>("Outlet");
@@ -59,7 +60,8 @@ final class LogForm extends JPanel {
         this.view = view;
         this.widthPx = widthPx;
         this.does = does;
-        this.day = new JTextField(view.today().toString(), 10);
+        this.offered = view.today();
+        this.day = new JTextField(offered.toString(), 10);
         this.numbers = new LogNumbers(view);
         this.shut = new LogShut(view);
         this.where = new LogWhere(view, this::layOut);
@@ -96,9 +98,18 @@ final class LogForm extends JPanel {
                         .toList(),
                 id -> view.names().of(id.part()).replaceFirst("^outlet ", ""), // the field says so already
                 id -> true);
+        offerToday();
         where.tell();
         shut.tell();
         layOut();
+    }
+
+    /** A window may stay open over midnight; a day that somebody typed stays. */
+    private void offerToday() {
+        if (day.getText().strip().equals(offered.toString())) {
+            offered = view.today();
+            day.setText(offered.toString());
+        }
     }
 
     /** Laid anew only where the width or the letters are others; what has the focus keeps it. */
@@ -176,7 +187,7 @@ final class LogForm extends JPanel {
 
     /** Of which outlets a service is. */
     private void tellWhich() {
-        int many = LogShut.chosenOutlets(view).size();
+        int many = view.chosenOutlets().size();
         which.setVisible(TO_OUTLETS.contains(done()));
         which.setText(
                 many == 0
@@ -185,7 +196,7 @@ final class LogForm extends JPanel {
     }
 
     private void read() {
-        boolean isUnderstood = numbers.take(kind()) && where.take();
+        boolean isUnderstood = numbers.take(kind()) && (kind() != LogKinds.GAUGE || where.take());
         Optional<Reading.Measured> measured = numbers.measured(kind(), outlet.chosen(), where.at());
         Optional<LocalDate> on = day();
         if (on.isEmpty()) {
@@ -212,7 +223,7 @@ final class LogForm extends JPanel {
                         new ServiceId("new"),
                         on.get(),
                         done(),
-                        TO_OUTLETS.contains(done()) ? LogShut.chosenOutlets(view) : List.of(),
+                        TO_OUTLETS.contains(done()) ? view.chosenOutlets() : List.of(),
                         Optional.empty(),
                         said.isEmpty() ? Optional.empty() : Optional.of(said))));
     }

@@ -10,6 +10,7 @@ import lungfish.catalogue.Catalogue;
 import lungfish.desk.Later;
 import lungfish.drawing.Look;
 import lungfish.drawing.Palette;
+import lungfish.drawing.ReadingsPicture;
 import lungfish.drawing.Type;
 import lungfish.edit.Attempt;
 import lungfish.logbook.Forecast;
@@ -29,7 +30,7 @@ final class LogSheet extends SideSheet {
     private final JToggleButton write = new JToggleButton("Write something down");
     private final LogForm form;
     private final LogDues dues;
-    private final ReadingsDrawing picture;
+    private final Painted picture;
     private final Paragraph leak;
     private final LogEntries entries;
     private transient Optional<Told> told = Optional.empty();
@@ -50,7 +51,15 @@ final class LogSheet extends SideSheet {
         headline = paragraph("log-headline", Type::headline, Palette::ink);
         says = paragraph("log-says", Type::body, Palette::ink);
         dues = new LogDues(view, this::contentPx);
-        picture = new ReadingsDrawing(view, this::contentPx, this::isCurrent);
+        picture = new Painted(
+                view,
+                "Readings over time",
+                this::contentPx,
+                () -> shown().map(each -> ReadingsPicture.height(each, view.look()))
+                        .orElse(0.0),
+                (area, look, g) -> shown().ifPresent(each -> ReadingsPicture.paint(each, area, look, g)),
+                this::isCurrent);
+        picture.setName("readings");
         leak = paragraph("log-leak", Type::body, Palette::ink);
         entries = new LogEntries(view, this::contentPx, this::take);
         form = new LogForm(view, this::contentPx, this::take);
@@ -84,6 +93,11 @@ final class LogSheet extends SideSheet {
 
     private void take(Attempt attempt) {
         view().refused(attempt);
+    }
+
+    /** What is worth a picture. */
+    private Optional<Logbook> shown() {
+        return read.flatMap(Read::logbook).filter(ReadingsPicture::isWorthIt);
     }
 
     private void openForm() {
@@ -142,6 +156,7 @@ final class LogSheet extends SideSheet {
         leak.setText(words.leak().orElse(""));
         leak.setVisible(words.leak().isPresent());
         dues.show(logbook, words);
-        picture.show(logbook, words.forecast());
+        picture.setVisible(shown().isPresent());
+        picture.getAccessibleContext().setAccessibleName("Readings over time. " + words.forecast());
     }
 }

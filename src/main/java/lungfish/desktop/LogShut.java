@@ -1,21 +1,17 @@
 package lungfish.desktop;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import javax.swing.JCheckBox;
 import javax.swing.JPanel;
 import lungfish.catalogue.FittingClass;
 import lungfish.drawing.Look;
-import lungfish.everyday.Named;
 import lungfish.quantity.Dimension;
 import lungfish.report.Sentences;
 import lungfish.room.Outlet;
-import lungfish.room.OutletId;
 import lungfish.room.Reading;
 import lungfish.room.Run;
 import net.miginfocom.swing.MigLayout;
@@ -96,7 +92,7 @@ final class LogShut extends JPanel {
     }
 
     private void tellOutlets() {
-        int many = chosenOutlets(view).size();
+        int many = view.chosenOutlets().size();
         outlets.setText(
                 many == 0
                         ? "Outlets: choose them on the drawing"
@@ -110,7 +106,7 @@ final class LogShut extends JPanel {
             return Reading.Shut.NOTHING;
         }
         return new Reading.Shut(
-                outlets.isSelected() ? chosenOutlets(view) : List.of(),
+                outlets.isSelected() ? view.chosenOutlets() : List.of(),
                 valves.entrySet().stream()
                         .filter(valve -> valve.getValue().isSelected())
                         .map(Map.Entry::getKey)
@@ -123,15 +119,5 @@ final class LogShut extends JPanel {
         outlets.setSelected(false);
         valves.values().forEach(box -> box.setSelected(false));
         unfold();
-    }
-
-    /** The outlets of what is chosen on the drawing. */
-    static List<OutletId> chosenOutlets(View view) {
-        return view.selection().parts().stream()
-                .flatMap(part -> Named.outlets(view.desk().room(), part.id()).stream())
-                .flatMap(Set::stream)
-                .distinct()
-                .sorted(Comparator.comparing(OutletId::text))
-                .toList();
     }
 }

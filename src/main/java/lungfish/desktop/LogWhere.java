@@ -84,14 +84,14 @@ final class LogWhere {
         return chosen().isTyped();
     }
 
-    /** Takes what is still being typed. Whether it could be understood. */
+    /** Takes what is still being typed. Whether it could be understood, where it is asked for. */
     boolean take() {
-        return along.take();
+        return !isTyped() || along.take();
     }
 
     /** Whether the place is said. */
     boolean isWhole() {
-        return !chosen().isTyped() || alongM.isPresent();
+        return !isTyped() || alongM.isPresent();
     }
 
     /** Where it is; empty: at the blower. */

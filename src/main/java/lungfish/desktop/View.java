@@ -4,6 +4,7 @@ import java.awt.Component;
 import java.awt.event.HierarchyEvent;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -24,6 +25,7 @@ import lungfish.edit.Part;
 import lungfish.edit.Reader;
 import lungfish.edit.Selecting;
 import lungfish.edit.Selection;
+import lungfish.everyday.Named;
 import lungfish.plan.Plan;
 import lungfish.quantity.Quantities;
 import lungfish.reason.PartId;
@@ -176,6 +178,16 @@ final class View {
         if (sidePx() != before || isTight() != wasTight) {
             refresh();
         }
+    }
+
+    /** The outlets of what is chosen, by their names. */
+    List<OutletId> chosenOutlets() {
+        return selection().parts().stream()
+                .flatMap(part -> Named.outlets(desk.room(), part.id()).stream())
+                .flatMap(Set::stream)
+                .distinct()
+                .sorted(Comparator.comparing(OutletId::text))
+                .toList();
     }
 
     /** Which day it is. */

@@ -11,6 +11,7 @@ import lungfish.quantity.Quantities;
 
 /** What a logbook says, in a keeper's words. */
 public final class LogbookWords {
+    private static final double DAY_S = 24 * 3600;
     private final Logbook logbook;
     private final Quantities quantities;
     private final Names names;
@@ -115,7 +116,7 @@ public final class LogbookWords {
     }
 
     String every(Due due) {
-        return quantities.show(due.everyS(), Dimension.DURATION).replace(".0 ", " "); // "7 days": they are counted
+        return Sentences.counted(Math.round(due.everyS() / DAY_S), "day");
     }
 
     static String day(Optional<LocalDate> day, String otherwise) {

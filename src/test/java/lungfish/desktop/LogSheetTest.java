@@ -150,7 +150,7 @@ final class LogSheetTest {
         open();
         assertThat(says("log-says")).startsWith("Write down first");
         assertThat(bench.part(LogForm.class, "log-form").isVisible()).isTrue();
-        assertThat(bench.part(ReadingsDrawing.class, "readings").isVisible()).isFalse();
+        assertThat(bench.part(Painted.class, "readings").isVisible()).isFalse();
     }
 
     /** The filter was changed on 2025-07-31, 180 days before 2026-01-27; today is 2026-02-01. */
@@ -159,7 +159,7 @@ final class LogSheetTest {
         readAYear();
         open();
         assertThat(says("log-headline")).startsWith("The blower is enough until about 20");
-        assertThat(bench.part(ReadingsDrawing.class, "readings").isVisible()).isTrue();
+        assertThat(bench.part(Painted.class, "readings").isVisible()).isTrue();
         assertThat(bench.part(LogForm.class, "log-form").isVisible()).isFalse();
         Paragraph filter = bench.part(Paragraph.class, "due: Inlet filter of the blower changed");
         assertThat(filter.getText()).isEqualTo("due since 2026-01-27");
@@ -192,6 +192,19 @@ final class LogSheetTest {
         press("Write it down");
         assertThat(readings()).singleElement().satisfies(reading -> assertThat(reading.measured())
                 .isEqualTo(new Reading.Gauge(Optional.of(new Outlet.OnRun(new RunId("loop"), 2.5)), 6400)));
+    }
+
+    /** What is wrong in a field that is not asked for holds nothing up. */
+    @Test
+    void aJarIsWrittenDownThoughAPlaceOfTheGaugeWasMistyped() {
+        open();
+        choose("What was read", LogKinds.GAUGE::equals);
+        bench.part(Choice.class, "Where the gauge is").setSelectedIndex(1);
+        type("log-along", "far");
+        choose("What was read", LogKinds.JAR::equals);
+        type("log: Seconds", "22");
+        press("Write it down");
+        assertThat(readings()).hasSize(1);
     }
 
     @Test
