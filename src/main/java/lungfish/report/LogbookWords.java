@@ -78,7 +78,8 @@ public final class LogbookWords {
 
     private String now() {
         return logbook.trend()
-                .map(trend -> " It gives " + share(trend.at(trend.to())) + " of what it gives new; the room needs "
+                .map(trend -> " When it was last read it gave " + share(trend.at(trend.to()))
+                        + " of what it gives new; the room needs "
                         + share(logbook.need().orElse(0)) + ".")
                 .orElse("");
     }

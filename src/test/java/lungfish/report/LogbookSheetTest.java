@@ -57,7 +57,7 @@ final class LogbookSheetTest {
         assertThat(paragraphs(section).get(0))
                 .matches(
                         "The blower will fall below what the room needs about 20\\d\\d-\\d\\d-\\d\\d; one in ten fall before"
-                                + " 20\\d\\d-\\d\\d-\\d\\d, one in ten after 20\\d\\d-\\d\\d-\\d\\d\\. It gives \\d+ % of what it gives"
+                                + " 20\\d\\d-\\d\\d-\\d\\d, one in ten after 20\\d\\d-\\d\\d-\\d\\d\\. When it was last read it gave \\d+ % of what it gives"
                                 + " new; the room needs \\d+ %\\.");
         assertThat(section.parts()).anyMatch(Part.Picture.class::isInstance);
     }
