@@ -83,16 +83,21 @@ final class RisingTest {
                 .toList();
     }
 
+    /** Heights count in whole millimetres: on the edge of running by itself the two must mean the same height. */
+    private static double stepped(double heightM) {
+        return Math.round(heightM * 1000) / 1000.0;
+    }
+
     /** Floyd and Warshall's sweep, with "the higher of two" for "the sum". */
     private static double[][] crests(Waterways open) {
         int n = open.places().size();
         double[][] crest = new double[n][n];
         for (int i = 0; i < n; i++) {
             Arrays.fill(crest[i], Double.POSITIVE_INFINITY);
-            crest[i][i] = open.places().get(i).zM();
+            crest[i][i] = stepped(open.places().get(i).zM());
         }
         for (Link link : open.links()) {
-            double height = Math.min(crest[link.from()][link.to()], link.crestM());
+            double height = Math.min(crest[link.from()][link.to()], stepped(link.crestM()));
             crest[link.from()][link.to()] = height;
             crest[link.to()][link.from()] = height;
         }
