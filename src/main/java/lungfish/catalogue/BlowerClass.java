@@ -101,6 +101,17 @@ public record BlowerClass(
         return with(pressed, ratedM3PerS, share * ratedPa, tiredShare);
     }
 
+    /**
+     * The same machine as it was measured: another class, with its points.
+     *
+     * @param tired share of its flow left when it is due for a rebuild, above 0
+     */
+    public BlowerClass measured(String newId, String newName, List<CurvePoint> curve, double tired) {
+        double share = curve.get(0).freeM3PerS() / openM3PerS();
+        BlowerClass given = with(curve, share * ratedM3PerS, ratedPa, tired);
+        return given.called(newId, newName, "measured in the room");
+    }
+
     private BlowerClass with(List<CurvePoint> curve, double newRatedM3PerS, double newRatedPa, double tired) {
         return new BlowerClass(
                 id,
@@ -124,6 +135,31 @@ public record BlowerClass(
                 voltageV,
                 frequencyHz,
                 source);
+    }
+
+    private BlowerClass called(String newId, String newName, String newSource) {
+        return new BlowerClass(
+                newId,
+                newName,
+                kind,
+                ratedM3PerS,
+                ratedPa,
+                points,
+                continuousPa,
+                level,
+                portM,
+                priceLow,
+                priceHigh,
+                rebuildPrice,
+                rebuildS,
+                lifeS,
+                tiredShare,
+                leastShare,
+                efficiency,
+                surgeFactor,
+                voltageV,
+                frequencyHz,
+                newSource);
     }
 
     /** Middle of the price band. */
