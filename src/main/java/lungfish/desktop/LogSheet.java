@@ -15,6 +15,9 @@ import lungfish.drawing.Type;
 import lungfish.edit.Attempt;
 import lungfish.logbook.Forecast;
 import lungfish.logbook.Logbook;
+import lungfish.measured.Culprit;
+import lungfish.measured.MeasuredRoom;
+import lungfish.measured.Verdict;
 import lungfish.plan.Plan;
 import lungfish.report.LogbookWords;
 import lungfish.room.Log;
@@ -25,6 +28,8 @@ import lungfish.room.Log;
  */
 final class LogSheet extends SideSheet {
     private final transient Later<Asked, Logbook> later;
+    private final transient Later<Asked, Optional<LogFound.Measured>> measuring;
+    private final LogFound found;
     private final Paragraph headline;
     private final Paragraph says;
     private final JToggleButton write = new JToggleButton("Write something down");
@@ -42,12 +47,24 @@ final class LogSheet extends SideSheet {
     private record Told(Log log, Look look, int widthPx) {}
 
     /** All that what is said of them depends on. */
-    private record Read(Optional<Logbook> logbook, boolean isEmpty, boolean isCurrent, Look look, int widthPx) {}
+    private record Read(
+            Optional<Logbook> logbook,
+            Optional<LogFound.Measured> measured,
+            boolean isMeasured,
+            boolean isEmpty,
+            boolean isCurrent,
+            Look look,
+            int widthPx) {}
 
     LogSheet(View view, Side side) {
         super(view, side, "Log: what was read, and what was done");
         Catalogue catalogue = view.desk().shared().catalogue();
         later = asking((asked, progress) -> Logbook.of(asked.plan(), catalogue, asked.today()), this::tell);
+        measuring = asking(
+                (asked, progress) -> MeasuredRoom.of(asked.plan(), catalogue, asked.today())
+                        .map(room -> new LogFound.Measured(asked.plan(), room)),
+                this::tell);
+        found = new LogFound(view, this::contentPx);
         headline = paragraph("log-headline", Type::headline, Palette::ink);
         says = paragraph("log-says", Type::body, Palette::ink);
         dues = new LogDues(view, this::contentPx);
@@ -72,6 +89,7 @@ final class LogSheet extends SideSheet {
         stack.add(says, "growx");
         stack.add(write, "growx 0");
         stack.add(form, "growx, wmin 0");
+        stack.add(found, "growx, wmin 0");
         stack.add(dues, "growx, wmin 0");
         stack.add(picture, "growx, wmin 0");
         stack.add(leak, "growx");
@@ -113,7 +131,10 @@ final class LogSheet extends SideSheet {
     }
 
     private void ask() {
-        view().plan().ifPresent(plan -> later.ask(new Asked(plan, view().today())));
+        view().plan().ifPresent(plan -> {
+            later.ask(new Asked(plan, view().today()));
+            measuring.ask(new Asked(plan, view().today()));
+        });
         tell();
     }
 
@@ -124,7 +145,14 @@ final class LogSheet extends SideSheet {
             told = Optional.of(now);
             entries.show(log);
         }
-        Read said = new Read(later.answer(), log.isEmpty(), isCurrent(), view().look(), contentPx());
+        Read said = new Read(
+                later.answer(),
+                measuring.answer().flatMap(each -> each),
+                measuring.isCurrent() && view().desk().isCurrent(),
+                log.isEmpty(),
+                isCurrent(),
+                view().look(),
+                contentPx());
         if (!read.equals(Optional.of(said))) {
             read = Optional.of(said);
             say(said);
@@ -134,6 +162,8 @@ final class LogSheet extends SideSheet {
     private void say(Read said) {
         Optional<Logbook> logbook = said.logbook().filter(each -> !said.isEmpty());
         dues.setVisible(logbook.isPresent());
+        found.setVisible(said.measured().isPresent() && !said.isEmpty());
+        said.measured().ifPresent(each -> found.show(each, said.isMeasured()));
         picture.setVisible(false);
         leak.setVisible(false);
         if (said.isEmpty()) {
@@ -147,12 +177,21 @@ final class LogSheet extends SideSheet {
         repaint();
     }
 
+    /** The forecast knows of no leaks: it takes what they let out for a loss of the blower. */
+    private String leaks() {
+        boolean leaks = read.flatMap(Read::measured)
+                .filter(each -> each.room().verdict() == Verdict.LIKELY)
+                .filter(each -> each.room().likeliest().culprit().kind() == Culprit.Kind.LEAK)
+                .isPresent();
+        return leaks ? " That takes the leak for a loss of the blower: mend it, and read again." : "";
+    }
+
     private void say(Logbook logbook, boolean isCurrent) {
         LogbookWords words = new LogbookWords(logbook, view().quantities(), view().names());
         boolean isBelow = logbook.forecast().kind() == Forecast.Kind.BELOW;
         headline.setText(words.headline());
         headline.inked(isCurrent ? isBelow ? Palette::accent : Palette::ink : Palette::free);
-        says.setText(words.forecast());
+        says.setText(words.forecast() + leaks());
         leak.setText(words.leak().orElse(""));
         leak.setVisible(words.leak().isPresent());
         dues.show(logbook, words);

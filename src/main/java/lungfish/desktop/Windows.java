@@ -18,6 +18,7 @@ import lungfish.desk.Hands;
 import lungfish.desk.Preference;
 import lungfish.edit.QuickStart;
 import lungfish.quantity.DisplayUnits;
+import lungfish.room.Room;
 import lungfish.roomfile.DemoRooms;
 
 /** The windows of the program. They share preferences and catalogue; each has a desk of its own. */
@@ -107,7 +108,12 @@ public final class Windows implements Home {
 
     @Override
     public void openWindow(DisplayUnits units) {
-        show(desks.with(WindowFiles.NEW, QuickStart.emptyRoom(WindowFiles.NEW, units)));
+        openRoom(WindowFiles.NEW, QuickStart.emptyRoom(WindowFiles.NEW, units));
+    }
+
+    @Override
+    public void openRoom(String done, Room room) {
+        show(desks.with(done, room));
     }
 
     @Override

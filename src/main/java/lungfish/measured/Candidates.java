@@ -2,9 +2,9 @@ package lungfish.measured;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
-import lungfish.demand.Need;
+import lungfish.room.OutletId;
 
 /**
  * All that may have happened, each in steps of its size, and how probable each is before anything is read. Devices clog far more
@@ -18,6 +18,9 @@ final class Candidates {
 
     private static final double[] LOST = {0.1, 0.13, 0.17, 0.21, 0.26, 0.32, 0.4, 0.5, 0.62};
     private static final double[] LEAKS = {0.04, 0.06, 0.09, 0.12, 0.16, 0.21, 0.27, 0.35, 0.45, 0.6};
+    /** Of an outlet that nobody read all sizes look alike. */
+    private static final double[] LEFT_UNREAD = {0.25};
+
     private static final double[] LEFT = {0.55, 0.48, 0.4, 0.32, 0.24, 0.16, 0.1, 0.05};
 
     /**
@@ -29,7 +32,12 @@ final class Candidates {
 
     private Candidates() {}
 
-    static List<Candidate> of(Ground ground, Sections sections) {
+    /**
+     * All of a room.
+     *
+     * @param read numbers of the outlets whose jars were read
+     */
+    static List<Candidate> of(Ground ground, Sections sections, Set<Integer> read) {
         List<Candidate> all = new ArrayList<>();
         all.add(new Candidate(new Happening.Nothing(), Math.log(NOTHING)));
         DoubleStream.of(LOST)
@@ -40,11 +48,14 @@ final class Candidates {
             DoubleStream.of(LEAKS)
                     .forEach(share -> all.add(new Candidate(new Happening.Leak(here, share), Math.log(each))));
         }
-        List<Need> needs = ground.needs();
-        double each = CLOG / needs.size() / LEFT.length;
-        IntStream.range(0, needs.size()).forEach(i -> DoubleStream.of(LEFT)
-                .forEach(left ->
-                        all.add(new Candidate(new Happening.Clog(i, needs.get(i).id(), left), Math.log(each)))));
+        for (int i = 0; i < ground.needs().size(); i++) {
+            OutletId id = ground.needs().get(i).id();
+            double[] sizes = read.contains(i) ? LEFT : LEFT_UNREAD;
+            int outlet = i;
+            double each = CLOG / ground.needs().size() / sizes.length;
+            DoubleStream.of(sizes)
+                    .forEach(left -> all.add(new Candidate(new Happening.Clog(outlet, id, left), Math.log(each))));
+        }
         return all;
     }
 }

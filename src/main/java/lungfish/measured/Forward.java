@@ -22,11 +22,13 @@ import lungfish.network.Source;
 final class Forward {
     private final Start start;
     private final Unknowns unknowns;
+    private final Slopes slopes;
     private final Map<Integer, Solver> solvers = new HashMap<>();
 
     Forward(Start start, Unknowns unknowns) {
         this.start = start;
         this.unknowns = unknowns;
+        this.slopes = new Slopes(start, unknowns);
     }
 
     /**
@@ -51,7 +53,7 @@ final class Forward {
         Blowing blowing = Blowing.of(start, unknowns, happening, at);
         drops.addAll(openings(blowing));
         Network network = start.ground().network().withDrops(drops).withSources(sources(blowing));
-        return solved(network).map(set -> new Stand(start, unknowns, blowing, off, set, shut));
+        return solved(network).map(set -> new Stand(start, unknowns, blowing, off, set, shut, slopes));
     }
 
     private Optional<AsSet> solved(Network network) {

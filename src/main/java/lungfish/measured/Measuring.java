@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import lungfish.measured.Candidates.Candidate;
 import lungfish.room.Reading;
@@ -29,8 +31,16 @@ final class Measuring {
         this.unknowns = new Unknowns(start);
         this.sections = new Sections(ground);
         this.rows = new Rows(start, unknowns, sections);
-        this.candidates = Candidates.of(ground, sections);
         this.used = rounds.now().stream().filter(rows::isUsed).toList();
+        this.candidates = Candidates.of(ground, sections, read(ground));
+    }
+
+    private Set<Integer> read(Ground ground) {
+        return used.stream()
+                .map(Reading::measured)
+                .flatMap(each ->
+                        each instanceof Reading.Jar jar ? Stream.of(ground.outlet(jar.outlet())) : Stream.empty())
+                .collect(Collectors.toSet());
     }
 
     /** Empty where nothing that was read can be held against the room. */

@@ -1,5 +1,6 @@
 package lungfish.measured;
 
+import java.util.List;
 import java.util.Set;
 import lungfish.blower.Wear;
 import lungfish.measured.OutletLaw.Off;
@@ -22,14 +23,14 @@ final class Stand {
     private final double headerPa;
     private final double[] header;
 
-    Stand(Start start, Unknowns unknowns, Blowing blowing, Off[] off, AsSet set, Set<Integer> shut) {
+    Stand(Start start, Unknowns unknowns, Blowing blowing, Off[] off, AsSet set, Set<Integer> shut, Slopes slopes) {
         this.start = start;
         this.unknowns = unknowns;
         this.blowing = blowing;
         this.off = off;
         this.set = set;
         this.headerPa = set.source(0).gaugePa();
-        this.header = header(shut);
+        this.header = header(shut, slopes);
     }
 
     /** Gauge at the blowers, Pa. */
@@ -63,16 +64,17 @@ final class Stand {
         return header[unknown];
     }
 
-    private double[] header(Set<Integer> shut) {
+    private double[] header(Set<Integer> shut, Slopes slopes) {
         double[] balance = new double[unknowns.count()];
         double slope = supplySlope() - holesSlope();
         for (int i = 0; i < off.length; i++) {
             double takes = flow(i);
             if (takes > 0 && !shut.contains(i)) {
-                double needs = start.laws().get(i).slope(takes, off[i]);
-                slope -= 1 / needs;
-                for (Felt felt : unknowns.felt(i)) {
-                    balance[felt.unknown()] += felt.input().slope(start.laws().get(i), takes, off[i]) / needs;
+                Slopes.Of outlet = slopes.of(i, takes, off[i]);
+                slope -= 1 / outlet.needs();
+                List<Felt> felt = unknowns.felt(i);
+                for (int k = 0; k < felt.size(); k++) {
+                    balance[felt.get(k).unknown()] += outlet.inputs()[k] / outlet.needs();
                 }
             }
         }

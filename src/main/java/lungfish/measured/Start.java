@@ -1,13 +1,17 @@
 package lungfish.measured;
 
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import lungfish.blower.Wear;
 import lungfish.catalogue.ServiceClass.Task;
 import lungfish.demand.Need;
+import lungfish.network.AsSet;
 import lungfish.network.Conditions;
 import lungfish.network.Drop;
 import lungfish.network.Network;
@@ -85,28 +89,41 @@ final class Start {
 
     static Start of(Ground ground, Rounds rounds, Jars jars) {
         List<Need> needs = ground.needs();
+        OptionalDouble read = gauge(rounds.set());
+        double gaugePa = read.orElse(ground.holdPa());
+        double[] expected = rounds.isSetByJar() ? targets(needs) : standing(ground, gaugePa);
         double[] flow = new double[needs.size()];
         double[] flowSd = new double[needs.size()];
         for (int i = 0; i < flow.length; i++) {
-            double[] read = jars.flows(rounds.set(), needs.get(i).id());
-            double target = needs.get(i).targetM3PerS().si();
-            flow[i] = read.length == 0
-                    ? target
-                    : IntStream.range(0, read.length)
-                            .mapToDouble(k -> read[k])
-                            .average()
-                            .orElse(target);
+            double[] told = jars.flows(rounds.set(), needs.get(i).id());
+            double target = expected[i];
+            flow[i] =
+                    told.length == 0 ? target : DoubleStream.of(told).average().orElse(target);
             double unread = rounds.isSetByJar() ? Doubts.UNREAD_LOG : Doubts.UNSET_LOG;
-            flowSd[i] = read.length == 0 ? unread : Doubts.JAR_SHARE / Math.sqrt(read.length);
+            flowSd[i] = told.length == 0 ? unread : Doubts.JAR_SHARE / Math.sqrt(told.length);
         }
-        OptionalDouble read = gauge(rounds.set());
-        double gaugePa = read.orElse(ground.holdPa());
         double[] tapPa = taps(ground, flow, gaugePa);
         List<OutletLaw> laws = IntStream.range(0, flow.length)
                 .mapToObj(i -> law(ground, rounds, i, flow[i], tapPa[i]))
                 .toList();
         double sd = read.isPresent() ? Doubts.GAUGE_PA : Doubts.UNREAD_PA;
         return new Start(ground, rounds, gaugePa, sd, flow, flowSd, laws);
+    }
+
+    private static double[] targets(List<Need> needs) {
+        return needs.stream().mapToDouble(need -> need.targetM3PerS().si()).toArray();
+    }
+
+    /** What the outlets would take with their valves as the room says; of one that takes nothing, its target. */
+    private static double[] standing(Ground ground, double gaugePa) {
+        double[] flow = targets(ground.needs());
+        Network fed = ground.network().withSources(ground.fleet().fixedSources(gaugePa));
+        Solver.of(fed)
+                .asSet()
+                .match(Optional::of, tuned -> Optional.<AsSet>empty(), refused -> Optional.<AsSet>empty())
+                .ifPresent(set -> Arrays.setAll(
+                        flow, i -> set.drop(i).freeM3PerS() > 0 ? set.drop(i).freeM3PerS() : flow[i]));
+        return flow;
     }
 
     private static OptionalDouble gauge(List<Reading> readings) {

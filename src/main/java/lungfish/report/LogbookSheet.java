@@ -4,6 +4,7 @@ import static lungfish.document.Part.Column.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import lungfish.document.Document.Section;
 import lungfish.document.Figure;
@@ -11,6 +12,7 @@ import lungfish.document.Part;
 import lungfish.drawing.ReadingsPicture;
 import lungfish.logbook.Due;
 import lungfish.logbook.Logbook;
+import lungfish.measured.MeasuredRoom;
 import lungfish.plan.Plan;
 import lungfish.quantity.Quantities;
 
@@ -29,12 +31,20 @@ public final class LogbookSheet {
         this.said = new LogWords(quantities, names);
     }
 
-    /** The section of a logbook, of this plan. */
-    public static Section of(Plan plan, Logbook logbook, Quantities quantities) {
-        return new Section("log", "Log", true, new LogbookSheet(plan, logbook, quantities).parts());
+    /**
+     * The section of a logbook, of this plan.
+     *
+     * @param measured the room as it was measured by that day; empty: nothing was read that tells
+     */
+    public static Section of(Plan plan, Logbook logbook, Optional<MeasuredRoom> measured, Quantities quantities) {
+        LogbookSheet sheet = new LogbookSheet(plan, logbook, quantities);
+        List<Part> parts = new ArrayList<>(sheet.told());
+        measured.ifPresent(room -> parts.addAll(new MeasuredSheet(plan, quantities).parts(room)));
+        parts.addAll(sheet.kept());
+        return new Section("log", "Log", true, parts);
     }
 
-    private List<Part> parts() {
+    private List<Part> told() {
         List<Part> parts = new ArrayList<>();
         parts.add(new Part.Paragraph(words.forecast()));
         if (ReadingsPicture.isWorthIt(logbook)) {
@@ -44,6 +54,11 @@ public final class LogbookSheet {
                     "Readings over time. " + words.forecast()));
         }
         words.leak().map(Part.Paragraph::new).ifPresent(parts::add);
+        return parts;
+    }
+
+    private List<Part> kept() {
+        List<Part> parts = new ArrayList<>();
         parts.add(dues());
         Stream.of(readings(), services()).filter(grid -> !grid.rows().isEmpty()).forEach(parts::add);
         return parts;

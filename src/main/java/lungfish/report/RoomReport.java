@@ -7,6 +7,7 @@ import lungfish.build.BuildPlan;
 import lungfish.catalogue.Catalogue;
 import lungfish.document.Document;
 import lungfish.logbook.Logbook;
+import lungfish.measured.MeasuredRoom;
 import lungfish.plan.Plan;
 import lungfish.quantity.Quantities;
 
@@ -24,7 +25,8 @@ public final class RoomReport {
             Plan plan, BuildPlan build, Optional<Logbook> logbook, Catalogue catalogue, Quantities quantities) {
         List<Document.Section> further = new ArrayList<>();
         further.add(FirstStartSheet.of(plan, catalogue, quantities));
-        logbook.ifPresent(read -> further.add(LogbookSheet.of(plan, read, quantities)));
+        logbook.ifPresent(read ->
+                further.add(LogbookSheet.of(plan, read, MeasuredRoom.of(plan, catalogue, read.today()), quantities)));
         return BuildSheet.of(plan, build, catalogue, quantities, further);
     }
 }

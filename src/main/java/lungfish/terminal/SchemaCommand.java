@@ -16,7 +16,8 @@ final class SchemaCommand extends Command {
         EVERYDAY("everyday.schema.json"),
         SURE("sure.schema.json"),
         PIPES("pipes.schema.json"),
-        OUTAGE("outage.schema.json");
+        OUTAGE("outage.schema.json"),
+        FIT("fit.schema.json");
 
         private final String file;
 
@@ -25,7 +26,9 @@ final class SchemaCommand extends Command {
         }
     }
 
-    @Parameters(paramLabel = "room|network|plan|stages|blowers|everyday|sure|pipes|outage", description = "Which one.")
+    @Parameters(
+            paramLabel = "room|network|plan|stages|blowers|everyday|sure|pipes|outage|fit",
+            description = "Which one.")
     private Kind kind = Kind.ROOM;
 
     @Override

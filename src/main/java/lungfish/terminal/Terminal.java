@@ -47,6 +47,7 @@ public final class Terminal {
                 new StagesCommand(),
                 new EverydayCommand(),
                 new SureCommand(),
+                new FitCommand(),
                 new OutageCommand(),
                 new ReportCommand(),
                 new NetworkCommand(),

@@ -4,6 +4,8 @@ import java.awt.Component;
 import java.awt.print.Pageable;
 import java.awt.print.PrinterException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import lungfish.desk.Desk;
@@ -11,12 +13,14 @@ import lungfish.desk.Desks;
 import lungfish.desk.Hands;
 import lungfish.desk.Preference;
 import lungfish.quantity.DisplayUnits;
+import lungfish.room.Room;
 
 /** One window without a display: all work is done at once, and nobody is asked. */
 final class Bench implements Home {
     private final Desks desks;
     private final Themes themes;
     private final WindowPane pane;
+    private final List<Room> opened = new ArrayList<>();
     private final Answers answers = new Answers();
 
     Bench(Path folder, String demo) {
@@ -62,6 +66,16 @@ final class Bench implements Home {
 
     @Override
     public void openWindow(DisplayUnits units) {}
+
+    @Override
+    public void openRoom(String done, Room room) {
+        opened.add(room);
+    }
+
+    /** The rooms that were opened in other windows. */
+    List<Room> opened() {
+        return opened;
+    }
 
     @Override
     public void quit() {}

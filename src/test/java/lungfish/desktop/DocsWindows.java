@@ -44,6 +44,8 @@ import lungfish.print.Printout;
 import lungfish.quantity.Quantities;
 import lungfish.room.OutletId;
 import lungfish.room.Reading;
+import lungfish.room.Room;
+import lungfish.roomfile.RoomReader;
 import lungfish.terminal.Terminal;
 import lungfish.web.RoomForms;
 
@@ -183,6 +185,8 @@ public final class DocsWindows {
         save("window-build", asking("garage-killifish", Question.BUILD), USUAL);
         save("window-start", asking("garage-killifish", Question.START), USUAL);
         save("window-log", logged(), USUAL);
+        save("window-measured", measured(Preference.Theme.LIGHT, 100), HIGH);
+        save("window-measured-200", measured(Preference.Theme.DARK, 200), HIGH);
         save("window-import", importing(), USUAL);
         save("window-backup", after(window("basement-rainbows", Preference.Theme.LIGHT, 100), SayBackup.class), HIGH);
     }
@@ -195,6 +199,26 @@ public final class DocsWindows {
             LocalDate day = Logs.START.plusDays(90L * i);
             write(pane, day, new Reading.Jar(new OutletId("C-1-1-a"), FRY_JARS_S[i], OptionalDouble.empty()));
         }
+        pane.acts().the(Question.LOG).act();
+        return pane;
+    }
+
+    private static Room room(Path file) {
+        try {
+            return new RoomReader(DemoPlans.CATALOGUE)
+                    .read(Files.readAllBytes(file))
+                    .value()
+                    .orElseThrow();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The garage half a year on, in which the pipe leaks. */
+    private WindowPane measured(Preference.Theme theme, int percent) {
+        Path file = Path.of("docs/measured/garage-half-a-year-on.room.json");
+        WindowPane pane = window("garage-killifish", theme, percent);
+        pane.view().desk().apply(new Edit("Half a year", room -> room(file)));
         pane.acts().the(Question.LOG).act();
         return pane;
     }

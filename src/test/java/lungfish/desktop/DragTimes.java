@@ -33,6 +33,7 @@ import lungfish.desk.Hands;
 import lungfish.desk.Preference;
 import lungfish.quantity.DisplayUnits;
 import lungfish.room.Rack;
+import lungfish.room.Room;
 
 /**
  * Drags racks through the hall with the tool that a keeper has in the hand, and measures each step: how long from the event of
@@ -240,6 +241,9 @@ public final class DragTimes {
     private record Alone(Themes themes) implements Home {
         @Override
         public void openWindow(DisplayUnits units) {}
+
+        @Override
+        public void openRoom(String done, Room room) {}
 
         @Override
         public void quit() {}

@@ -231,4 +231,25 @@ final class LogSheetTest {
             assertThat(service.outlets()).isEmpty();
         });
     }
+
+    /** The gauge fell by 1.2 kPa in a year: the blower, a leak, or many clogged outlets; with a jar or two nobody can tell. */
+    @Test
+    void whatChangedIsToldAndTheRoomAsMeasuredOpens() {
+        readAYear();
+        open();
+        assertThat(says("found-headline")).isNotEmpty();
+        assertThat(says("found-next")).startsWith("Read next. ");
+        press("log-open-measured");
+        assertThat(bench.opened()).singleElement().satisfies(room -> {
+            assertThat(room.name()).endsWith(", as measured");
+            assertThat(room.ownClasses().blowers()).isNotEmpty();
+        });
+        assertThat(bench.desk().room().ownClasses().blowers()).isEmpty();
+    }
+
+    @Test
+    void nothingIsSaidOfWhatChangedWhileNothingWasRead() {
+        open();
+        assertThat(bench.part(LogFound.class, "log-found").isVisible()).isFalse();
+    }
 }

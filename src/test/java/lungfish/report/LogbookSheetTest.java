@@ -7,6 +7,7 @@ import lungfish.document.Document.Section;
 import lungfish.document.Part;
 import lungfish.logbook.Logbook;
 import lungfish.logbook.Logs;
+import lungfish.measured.MeasuredRoom;
 import lungfish.plan.DemoPlans;
 import lungfish.plan.Plan;
 import lungfish.plan.Planner;
@@ -23,7 +24,11 @@ final class LogbookSheetTest {
     private static Section section(Room room) {
         Plan plan = new Planner(DemoPlans.CATALOGUE).plan(room);
         Logbook logbook = Logbook.of(plan, DemoPlans.CATALOGUE, Logs.TODAY);
-        return LogbookSheet.of(plan, logbook, Quantities.in(DisplayUnits.METRIC));
+        return LogbookSheet.of(
+                plan,
+                logbook,
+                MeasuredRoom.of(plan, DemoPlans.CATALOGUE, logbook.today()),
+                Quantities.in(DisplayUnits.METRIC));
     }
 
     private static List<String> paragraphs(Section section) {
