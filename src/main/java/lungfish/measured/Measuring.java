@@ -45,7 +45,9 @@ final class Measuring {
 
     /** Empty where nothing that was read can be held against the room. */
     Optional<MeasuredRoom> measured() {
-        return used.isEmpty() ? Optional.empty() : weighing(used).map(this::measured);
+        return used.isEmpty() || rounds.isFirst()
+                ? Optional.empty()
+                : weighing(used).map(this::measured);
     }
 
     private Optional<Weighing> weighing(List<Reading> readings) {

@@ -71,6 +71,11 @@ record Rounds(Log log, LocalDate setOn, LocalDate on, List<Reading> set, List<Re
                 .toList();
     }
 
+    /** Whether the newest round is that in which the valves were set: nothing can have changed since. */
+    boolean isFirst() {
+        return isSetByJar && ChronoUnit.DAYS.between(setOn, on) <= ROUND_DAYS;
+    }
+
     /** Days from a device's last cleaning; from the setting of the valves where it was never cleaned before. */
     double sinceCleanedS(OutletId outlet, LocalDate day) {
         LocalDate cleaned = log.services().stream()

@@ -25,6 +25,8 @@ public final class MeasuredWords {
             "Nothing is in the log yet that tells how the room is: write down the gauge at the blower and a few jars when the valves"
                     + " are set, and the same again later.";
 
+    private static final double WORTH_A_LINE = 0.02;
+
     private static final String HOW_TO_SHUT =
             " Switch the blower off at the plug first. Pinch or plug the airlines at the devices rather than turn the taps, so that"
                     + " the valves stay as they were set, and shut the bleed; open it again before the blower starts. No tank gets"
@@ -101,7 +103,7 @@ public final class MeasuredWords {
     /** Those that are worth a line. */
     public static List<Suspect> worth(MeasuredRoom measured) {
         return measured.suspects().stream()
-                .filter(suspect -> suspect.probability() >= 0.01)
+                .filter(suspect -> suspect.probability() >= WORTH_A_LINE)
                 .limit(5)
                 .toList();
     }
