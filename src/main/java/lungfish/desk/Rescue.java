@@ -13,8 +13,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import lungfish.catalogue.Catalogue;
+import lungfish.json.JsonReader;
 import lungfish.json.Problem;
 import lungfish.json.Reading;
+import lungfish.json.WholeFile;
 import lungfish.room.Room;
 import lungfish.roomfile.RoomFiles;
 
@@ -103,7 +105,7 @@ final class Rescue {
 
     private Leftover read(Path at) {
         try {
-            return new Leftover(at, AutosaveFormat.read(Files.readAllBytes(at), catalogue));
+            return new Leftover(at, AutosaveFormat.read(WholeFile.read(at, JsonReader.MOST_BYTES), catalogue));
         } catch (IOException e) {
             return new Leftover(
                     at,

@@ -1,12 +1,13 @@
 package lungfish.desk;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.Optional;
+import lungfish.json.JsonReader;
+import lungfish.json.WholeFile;
 
 /**
  * Tells whether a file still holds what it held: times are too coarse for that, and other programs set them as they like.
@@ -26,7 +27,7 @@ record Stamp(String sha256) {
     /** That of a file; empty where there is none that can be read. */
     static Optional<Stamp> of(Path file) {
         try {
-            return Optional.of(of(Files.readAllBytes(file)));
+            return Optional.of(of(WholeFile.read(file, JsonReader.MOST_BYTES)));
         } catch (IOException e) {
             return Optional.empty();
         }

@@ -2,20 +2,19 @@ package lungfish.desk;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
 import lungfish.json.Problem;
+import lungfish.json.WholeFile;
 import lungfish.roomfile.AtomicSave;
 
 /** Reads lists of a spreadsheet and writes files away from the asker, and tells the front what came of it. */
 public final class TextFiles {
     /** A list of tanks is a few kilobytes; a file of another kind may be anything. */
-    private static final long MOST_BYTES = 4_000_000;
+    private static final int MOST_BYTES = 4_000_000;
 
     private final Hands hands;
 
@@ -34,12 +33,9 @@ public final class TextFiles {
             Optional<ListText> text = Optional.empty();
             String trouble = "";
             try {
-                long size = Files.size(file);
-                if (size > MOST_BYTES) {
-                    trouble = file.getFileName() + " is too large for a list of tanks. Export that list alone, as CSV.";
-                } else {
-                    text = Optional.of(ListText.of(Files.readAllBytes(file)));
-                }
+                text = Optional.of(ListText.of(WholeFile.read(file, MOST_BYTES)));
+            } catch (WholeFile.TooLarge e) {
+                trouble = file.getFileName() + " is too large for a list of tanks. Export that list alone, as CSV.";
             } catch (IOException e) {
                 trouble = file.getFileName() + " cannot be read: " + reason(e) + ". Choose another file.";
             }
@@ -82,6 +78,6 @@ public final class TextFiles {
     }
 
     private static String reason(IOException e) {
-        return e instanceof NoSuchFileException ? "it is not there" : String.valueOf(e.getMessage());
+        return WholeFile.reason(e);
     }
 }

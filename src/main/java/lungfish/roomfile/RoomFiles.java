@@ -1,7 +1,6 @@
 package lungfish.roomfile;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
@@ -10,6 +9,7 @@ import lungfish.catalogue.Catalogue;
 import lungfish.json.JsonReader;
 import lungfish.json.Problem;
 import lungfish.json.Reading;
+import lungfish.json.WholeFile;
 import lungfish.room.Room;
 
 /** Opens and saves room files. What the disk refuses comes back as a problem with the whole file. */
@@ -21,11 +21,9 @@ public final class RoomFiles {
 
     public static Reading<Room> open(Path file, Catalogue catalogue) {
         try {
-            long size = Files.size(file);
-            if (size > JsonReader.MOST_BYTES) {
-                return Reading.refused(List.of(JsonReader.tooLarge(size)));
-            }
-            return new RoomReader(catalogue).read(Files.readAllBytes(file));
+            return new RoomReader(catalogue).read(WholeFile.read(file, JsonReader.MOST_BYTES));
+        } catch (WholeFile.TooLarge e) {
+            return Reading.refused(List.of(JsonReader.tooLarge(e.bytes())));
         } catch (IOException e) {
             return Reading.refused(List.of(new Problem("", "it cannot be read: " + reason(e), "a file that can be")));
         }

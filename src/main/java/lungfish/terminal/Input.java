@@ -13,6 +13,7 @@ import java.util.List;
 import lungfish.json.JsonReader;
 import lungfish.json.Problem;
 import lungfish.json.Reading;
+import lungfish.json.WholeFile;
 import lungfish.roomfile.DemoRooms;
 import org.jspecify.annotations.Nullable;
 
@@ -71,11 +72,9 @@ final class Input {
             if (Files.isDirectory(path)) {
                 return refused("'" + name + "' is a folder", expected);
             }
-            long bytes = Files.size(path);
-            boolean isTooLarge = bytes > JsonReader.MOST_BYTES;
-            return isTooLarge
-                    ? Reading.refused(List.of(JsonReader.tooLarge(bytes)))
-                    : Reading.of(Files.readAllBytes(path));
+            return Reading.of(WholeFile.read(path, JsonReader.MOST_BYTES));
+        } catch (WholeFile.TooLarge e) {
+            return Reading.refused(List.of(JsonReader.tooLarge(e.bytes())));
         } catch (NoSuchFileException | InvalidPathException e) {
             return refused("there is no '" + name + "'", expected);
         } catch (AccessDeniedException e) {
