@@ -64,8 +64,8 @@ final class PeerNewton {
         ambientPi = ambientPa * ambientPa;
         double gaugePa = ((Source.FixedPressure) network.sources().get(0)).gaugePa();
         sourcePsi = gaugePa * (gaugePa + 2.0 * ambientPa);
-        pipes = new Ducts(pipeA.length);
-        drops = new DropLaws(network.conditions(), network.drops());
+        pipes = new Ducts(pipeA.length, Laws.WRITTEN);
+        drops = new DropLaws(network.conditions(), network.drops(), Laws.WRITTEN);
         chord = chords(network);
         pipeFlow = new double[pipeA.length];
         dropFlow = new double[dropAt.length];

@@ -30,7 +30,7 @@ public class SolveBenchmark {
     private static final double TURN = 1.5;
 
     /** Taps: one room of 30, or rooms of 100. */
-    @Param({"30", "300", "3000", "30000"})
+    @Param({"100", "1000", "10000", "100000"})
     int outlets;
 
     private Network network = BenchNetwork.of(1, 30);

@@ -52,7 +52,7 @@ final class AsSetSolve implements Walk.Elements {
     private boolean warm;
     private boolean changedLaws;
 
-    AsSetSolve(Network network, Shape shape, Knots knots) {
+    AsSetSolve(Network network, Shape shape, Knots knots, Laws laws) {
         this.network = network;
         this.shape = shape;
         this.knots = knots;
@@ -61,8 +61,8 @@ final class AsSetSolve implements Walk.Elements {
         balance = new double[knots.count];
         before = new double[knots.count];
         heldPsi = new double[shape.sources()];
-        pipes = new PipeWork(frame, network);
-        leaves = new LeafWork(frame, shape, knots, network);
+        pipes = new PipeWork(frame, network, laws);
+        leaves = new LeafWork(frame, shape, knots, network, laws);
         walk = new Walk(this, new Descent(frame, pipes, leaves::loadInverted, psi));
         take(network);
     }

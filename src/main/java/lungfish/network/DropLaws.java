@@ -30,13 +30,13 @@ final class DropLaws {
     /** Its slope at the last {@link #at}, Pa² s/kg. */
     double slope;
 
-    DropLaws(Conditions conditions, List<Drop> drops) {
+    DropLaws(Conditions conditions, List<Drop> drops, Laws laws) {
         int count = drops.size();
         ambientPa = conditions.ambientPa();
         densityKgPerM3 = conditions.airDensityKgPerM3();
         twoRT = 2.0 * Air.GAS_CONSTANT_J_PER_KG_K * conditions.pipeTemperatureK();
         logTerm = conditions.logTerm();
-        airlines = new Ducts(count);
+        airlines = new Ducts(count, laws);
         restGaugePa = new double[count];
         linear = new double[count];
         square = new double[count];

@@ -8,7 +8,7 @@ public final class Drops {
 
     /** Gauge pressure at the tap at or below which the drop takes nothing, Pa: water, bubbling and opening pressure. */
     public static double opensAtGaugePa(Conditions conditions, Drop drop) {
-        return new DropLaws(conditions, List.of(drop)).opensAtGaugePa(0);
+        return new DropLaws(conditions, List.of(drop), Laws.WRITTEN).opensAtGaugePa(0);
     }
 
     /**
@@ -27,7 +27,7 @@ public final class Drops {
      * @param freeM3PerS free air, 0 or more
      */
     public static DropNeed needed(Conditions conditions, Drop drop, double valveK, double freeM3PerS) {
-        DropLaws law = new DropLaws(conditions, List.of(drop));
+        DropLaws law = new DropLaws(conditions, List.of(drop), Laws.WRITTEN);
         double kgPerS = freeM3PerS * conditions.airDensityKgPerM3();
         Device device = drop.device().orElse(DropLaws.NO_DEVICE);
         Check check = drop.check().orElse(DropLaws.NO_CHECK);
@@ -50,7 +50,7 @@ public final class Drops {
      * opening pressure.
      */
     public static double flowAt(Conditions conditions, Drop drop, double tapGaugePa) {
-        DropLaws law = new DropLaws(conditions, List.of(drop));
+        DropLaws law = new DropLaws(conditions, List.of(drop), Laws.WRITTEN);
         double tapPsi = tapGaugePa * (tapGaugePa + 2.0 * conditions.ambientPa());
         return law.flowAt(0, tapPsi) / conditions.airDensityKgPerM3();
     }

@@ -4,11 +4,13 @@ import lungfish.air.Air;
 import lungfish.air.Friction;
 import lungfish.air.PipeLaw;
 import lungfish.air.Tube;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The law of many lengths of pipe or tubing, as arrays: the four numbers of {@link PipeLaw} for each, side by side.
  *
- * <p>One call of {@link #at} gives the loss and its slope in fields, so that the loop above it allocates nothing.
+ * <p>One call of {@link #at} gives the loss and its slope in fields, so that the loop above it allocates nothing. What
+ * solves asks {@link FrictionTable}s, what judges asks the law itself ({@link Laws}).
  */
 final class Ducts {
     private final double[] rePerKgPerS;
@@ -16,6 +18,8 @@ final class Ducts {
     private final double[] friction;
     private final double[] fittings;
     private final double[] squarePerBracket;
+    private final @Nullable FrictionTable[] table;
+    private final Laws laws;
     private final double[] valueAndSlope = new double[2];
 
     /** Loss at the last {@link #at}, Pa²; has the sign of the flow. */
@@ -24,7 +28,9 @@ final class Ducts {
     /** Slope of the loss at the last {@link #at}, Pa² s/kg; 0 or more. */
     double slope;
 
-    Ducts(int count) {
+    Ducts(int count, Laws laws) {
+        this.laws = laws;
+        table = new FrictionTable[count];
         rePerKgPerS = new double[count];
         relativeRoughness = new double[count];
         friction = new double[count];
@@ -41,6 +47,8 @@ final class Ducts {
         relativeRoughness[i] = law.relativeRoughness();
         friction[i] = law.frictionPa2SPerKg();
         fittings[i] = law.lossPa2S2PerKg2();
+        boolean rubs = law.frictionPa2SPerKg() > 0.0;
+        table[i] = rubs && laws == Laws.TABLED ? FrictionTable.of(law.relativeRoughness()) : null;
         squarePerBracket[i] = Air.GAS_CONSTANT_J_PER_KG_K * temperature / (area * area);
     }
 
@@ -48,14 +56,23 @@ final class Ducts {
     void at(int i, double kgPerS) {
         double size = Math.abs(kgPerS);
         double re = size * rePerKgPerS[i];
-        if (friction[i] == 0.0) {
-            valueAndSlope[0] = 0.0;
-            valueAndSlope[1] = 0.0;
-        } else {
-            Friction.darcyTimesRe(re, relativeRoughness[i], valueAndSlope);
+        double product = Friction.LAMINAR_DARCY_TIMES_RE;
+        double rise = 0.0;
+        if (re >= FrictionTable.LAMINAR_TO_RE && friction[i] > 0.0) {
+            FrictionTable pieces = table[i];
+            if (pieces != null && re < FrictionTable.END_RE) {
+                FrictionPiece piece = pieces.piece(re);
+                double place = piece.place(re);
+                product = piece.value(place);
+                rise = piece.slope(place);
+            } else {
+                Friction.darcyTimesRe(re, relativeRoughness[i], valueAndSlope);
+                product = valueAndSlope[0];
+                rise = valueAndSlope[1];
+            }
         }
-        loss = (friction[i] * valueAndSlope[0] + fittings[i] * size) * kgPerS;
-        slope = friction[i] * (valueAndSlope[0] + re * valueAndSlope[1]) + 2.0 * fittings[i] * size;
+        loss = (friction[i] * product + fittings[i] * size) * kgPerS;
+        slope = friction[i] * (product + re * rise) + 2.0 * fittings[i] * size;
     }
 
     /** Adds what {@code logRatio} more in the bracket costs to the last {@link #at}. */

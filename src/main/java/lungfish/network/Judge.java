@@ -72,7 +72,7 @@ final class Judge {
 
     private double dropMissPa() {
         List<Drop> drops = network.drops();
-        DropLaws laws = new DropLaws(network.conditions(), drops);
+        DropLaws laws = new DropLaws(network.conditions(), drops, Laws.WRITTEN);
         double most = 0.0;
         for (int i = 0; i < drops.size(); i++) {
             double tapPa = flows.tapGaugePa(i);

@@ -25,15 +25,17 @@ final class LeafWork {
     private double clipped;
 
     private double ambientPi;
+    private final Laws laws;
     private DropLaws drops;
     private BlowerLaws blowers;
 
     /** Flow of each drop, kg/s; 0 when closed. */
     final double[] flow;
 
-    LeafWork(Frame frame, Shape shape, Knots knots, Network network) {
+    LeafWork(Frame frame, Shape shape, Knots knots, Network network, Laws laws) {
+        this.laws = laws;
         this.frame = frame;
-        drops = new DropLaws(network.conditions(), network.drops());
+        drops = new DropLaws(network.conditions(), network.drops(), laws);
         blowers = new BlowerLaws(network.conditions(), network.sources());
         dropKnot = new int[shape.drops()];
         Arrays.setAll(dropKnot, i -> knots.ofNode[shape.dropNode[i]]);
@@ -53,7 +55,7 @@ final class LeafWork {
     void take(Network network) {
         double ambientPa = network.conditions().ambientPa();
         ambientPi = ambientPa * ambientPa;
-        drops = new DropLaws(network.conditions(), network.drops());
+        drops = new DropLaws(network.conditions(), network.drops(), laws);
         blowers = new BlowerLaws(network.conditions(), network.sources());
     }
 

@@ -32,10 +32,10 @@ final class PipeWork {
     /** Flow of each pipe, kg/s, from its first end to its second. */
     final double[] flow;
 
-    PipeWork(Frame frame, Network network) {
+    PipeWork(Frame frame, Network network, Laws laws) {
         this.frame = frame;
         int count = network.pipes().size();
-        ducts = new Ducts(count);
+        ducts = new Ducts(count, laws);
         chord = new double[count];
         flatBelow = new double[count];
         conductance = new double[count];

@@ -115,7 +115,7 @@ public final class Solver {
 
     /** The solve itself, for those who time it. */
     AsSetSolve asSetSolve() {
-        AsSetSolve solve = asSet == null ? new AsSetSolve(network, shape, knots) : asSet;
+        AsSetSolve solve = asSet == null ? new AsSetSolve(network, shape, knots, Laws.TABLED) : asSet;
         asSet = solve;
         return solve;
     }

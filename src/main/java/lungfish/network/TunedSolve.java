@@ -57,8 +57,8 @@ final class TunedSolve implements Walk.Elements {
         psi = new double[knots.count];
         balance = new double[knots.count];
         target = new double[shape.drops()];
-        pipes = new PipeWork(frame, network);
-        drops = new DropLaws(network.conditions(), network.drops());
+        pipes = new PipeWork(frame, network, Laws.TABLED);
+        drops = new DropLaws(network.conditions(), network.drops(), Laws.TABLED);
         walk = new Walk(this, new Descent(frame, pipes, (anyPsi, counted) -> loadTargets(), psi));
         take(network);
     }
@@ -69,7 +69,7 @@ final class TunedSolve implements Walk.Elements {
         Conditions conditions = changed.conditions();
         ambientPi = conditions.ambientPa() * conditions.ambientPa();
         pipes.take(changed);
-        drops = new DropLaws(conditions, changed.drops());
+        drops = new DropLaws(conditions, changed.drops(), Laws.TABLED);
         double density = conditions.airDensityKgPerM3();
         for (int i = 0; i < target.length; i++) {
             target[i] = density * changed.drops().get(i).targetM3PerS().orElse(0.0);
