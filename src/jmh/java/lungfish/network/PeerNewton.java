@@ -39,19 +39,11 @@ final class PeerNewton {
     PeerNewton(Network network) {
         Shape shape = Shape.of(network);
         Knots knots = Knots.of(shape);
-        boolean[] held = new boolean[knots.count];
-        held[knots.ofNode[shape.sourceNode[0]]] = true;
-        Frame frame = new Frame(shape, knots, held);
-        pipeA = Arrays.stream(frame.knotA)
-                .map(knot -> frame.unknownOfKnot[knot])
-                .toArray();
-        pipeB = Arrays.stream(frame.knotB)
-                .map(knot -> frame.unknownOfKnot[knot])
-                .toArray();
-        dropAt = Arrays.stream(shape.dropNode)
-                .map(node -> frame.unknownOfKnot[knots.ofNode[node]])
-                .toArray();
-        int count = frame.unknowns();
+        int[] unknownOfKnot = numbered(shape, knots);
+        int count = knots.count - 1;
+        pipeA = unknowns(shape.pipeFrom, knots, unknownOfKnot);
+        pipeB = unknowns(shape.pipeTo, knots, unknownOfKnot);
+        dropAt = unknowns(shape.dropNode, knots, unknownOfKnot);
         matrix = pattern(count);
         linkUp = new int[pipeA.length];
         linkDown = new int[pipeA.length];
@@ -72,6 +64,33 @@ final class PeerNewton {
         conductance = new double[pipeA.length];
         dropConductance = new double[dropAt.length];
         prepare();
+    }
+
+    /** In the order of least fill, found on the whole network. */
+    private static int[] numbered(Shape shape, Knots knots) {
+        int held = knots.ofNode[shape.sourceNode[0]];
+        int[] number = new int[knots.count];
+        Arrays.setAll(number, knot -> knot == held ? -1 : knot > held ? knot - 1 : knot);
+        Pairs pairs = new Pairs(shape.pipes());
+        for (int i = 0; i < shape.pipes(); i++) {
+            int a = number[knots.ofNode[shape.pipeFrom[i]]];
+            int b = number[knots.ofNode[shape.pipeTo[i]]];
+            if (a >= 0 && b >= 0) {
+                pairs.place(a, b);
+            }
+        }
+        int[] order = MinimumDegree.order(knots.count - 1, pairs.low(), pairs.high());
+        int[] turn = new int[order.length];
+        for (int k = 0; k < order.length; k++) {
+            turn[order[k]] = k;
+        }
+        return Arrays.stream(number).map(k -> k < 0 ? -1 : turn[k]).toArray();
+    }
+
+    private static int[] unknowns(int[] nodes, Knots knots, int[] unknownOfKnot) {
+        return Arrays.stream(nodes)
+                .map(node -> unknownOfKnot[knots.ofNode[node]])
+                .toArray();
     }
 
     private double[] chords(Network network) {

@@ -36,17 +36,23 @@ final class AsSetSolve implements Walk.Elements {
     private final Knots knots;
     private final Frame frame;
     private final PipeWork pipes;
-    private final LeafWork leaves;
+    private final DropWork drops;
+    private final BlowerWork blowers;
+    private final Quiet quiet;
     private final Walk walk;
     private final Misses misses = new Misses();
+    private final Moved moved = new Moved();
     private final double[] balance;
-    private final double[] before;
     private final double[] heldPsi;
 
     /** ψ of each knot, Pa². */
     final double[] psi;
 
+    /** A share of p² that no pressure changes by. */
+    private static final double STANDS = 1e-18;
+
     private Network network;
+    private double ambientPi;
     private double highestPsi;
     private double lowestPsi;
     private boolean warm;
@@ -59,11 +65,12 @@ final class AsSetSolve implements Walk.Elements {
         frame = new Frame(shape, knots, held(shape, knots));
         psi = new double[knots.count];
         balance = new double[knots.count];
-        before = new double[knots.count];
         heldPsi = new double[shape.sources()];
         pipes = new PipeWork(frame, network, laws);
-        leaves = new LeafWork(frame, shape, knots, network, laws);
-        walk = new Walk(this, new Descent(frame, pipes, leaves::loadInverted, psi));
+        drops = new DropWork(frame, shape, knots, network, laws);
+        blowers = new BlowerWork(frame, shape, knots, network);
+        quiet = new Quiet(frame.chains + 1);
+        walk = new Walk(this, new Descent(frame, pipes, this::loadInverted, psi));
         take(network);
     }
 
@@ -82,8 +89,11 @@ final class AsSetSolve implements Walk.Elements {
     void take(Network changed) {
         network = changed;
         double ambientPa = changed.conditions().ambientPa();
+        ambientPi = ambientPa * ambientPa;
         pipes.take(changed);
-        leaves.take(changed);
+        drops.take(changed);
+        blowers.take(changed);
+        quiet.stirAll();
         changedLaws = true;
         for (int i = 0; i < heldPsi.length; i++) {
             heldPsi[i] = Double.NEGATIVE_INFINITY;
@@ -95,7 +105,8 @@ final class AsSetSolve implements Walk.Elements {
 
     /** Turns one tap valve. */
     void turnValve(int drop, double valveK) {
-        leaves.turnValve(drop, valveK, psi);
+        drops.turnValve(drop, valveK, psi);
+        quiet.stir(drops.blockOf(drop));
     }
 
     /** Forgets the last answer: the next start is cold. */
@@ -110,7 +121,7 @@ final class AsSetSolve implements Walk.Elements {
      */
     @Nullable
     Refused solve() {
-        Pieces pieces = new Pieces(shape, knots, heldPsi, leaves.drops(), leaves.blowers());
+        Pieces pieces = new Pieces(shape, knots, heldPsi, drops, blowers.laws());
         Refused refusal = refusal(pieces);
         if (refusal != null) {
             return refusal;
@@ -123,7 +134,7 @@ final class AsSetSolve implements Walk.Elements {
         if (!warm) {
             startCold(pieces);
         } else if (changedLaws) {
-            leaves.settle(psi);
+            drops.settle(psi);
         }
         changedLaws = false;
         settleStill(pieces);
@@ -135,8 +146,8 @@ final class AsSetSolve implements Walk.Elements {
 
     private @Nullable Refused refusal(Pieces pieces) {
         for (int i = 0; i < shape.drops(); i++) {
-            if (leaves.drops().isFree(i)) {
-                return Reasons.noResistance(network.drops().get(i));
+            if (drops.laws().isFree(i)) {
+                return Reasons.noResistance(network.drops().get(drops.inNetwork(i)));
             }
         }
         Refused clash = HeldClash.find(network, shape, knots);
@@ -152,16 +163,22 @@ final class AsSetSolve implements Walk.Elements {
     }
 
     private void startCold(Pieces pieces) {
-        double[] reference = new StartPressures(shape, knots, leaves).of(pieces);
+        double[] reference = new StartPressures(shape, knots, drops, blowers).of(pieces);
         for (int k = 0; k < frame.unknowns(); k++) {
             int knot = frame.knotOfUnknown[k];
             psi[knot] = reference[knots.piece[knot]];
         }
         pipes.rest();
-        leaves.rest();
+        drops.rest();
+        blowers.rest();
+        quiet.stirAll();
         frame.clear();
         pipes.loadChords(psi);
-        leaves.loadChords(psi);
+        drops.loadChords(psi);
+        blowers.load(psi);
+        for (int chain = 0; chain < frame.chains; chain++) {
+            frame.eliminate(chain);
+        }
         step(1.0);
     }
 
@@ -177,7 +194,9 @@ final class AsSetSolve implements Walk.Elements {
                 }
             }
             pipes.restWhere(knot -> pieces.isStill(knots.piece[knot]));
-            leaves.restWhere(knot -> pieces.isStill(knots.piece[knot]));
+            drops.restWhere(knot -> pieces.isStill(knots.piece[knot]));
+            blowers.restWhere(knot -> pieces.isStill(knots.piece[knot]));
+            quiet.stirAll();
         }
     }
 
@@ -202,11 +221,37 @@ final class AsSetSolve implements Walk.Elements {
 
     @Override
     public double load() {
-        frame.clear();
-        misses.reset(Math.max(leaves.total(), pipes.largest()));
-        pipes.loadTangents(psi, misses);
-        leaves.loadTangents(psi, misses);
+        misses.reset(Math.max(drops.total(), pipes.largest()));
+        pipes.countClipped(misses);
+        drops.countClipped(misses);
+        frame.clearRest();
+        for (int chain = 0; chain < frame.chains; chain++) {
+            loadChain(chain);
+        }
+        pipes.loadTangents(frame.chains, psi, misses);
+        drops.loadTangents(frame.chains, psi, misses);
+        blowers.loadTangents(psi, misses);
         return misses.figure();
+    }
+
+    private void loadChain(int chain) {
+        if (quiet.isQuiet(chain)) {
+            quiet.keep(chain);
+            frame.keep(chain);
+            pipes.keep(chain);
+        } else {
+            quiet.renewed(chain);
+            frame.clear(chain);
+            pipes.loadTangents(chain, psi, misses);
+            drops.loadTangents(chain, psi, misses);
+            frame.eliminate(chain);
+        }
+    }
+
+    private void loadInverted(double[] anyPsi, Misses counted) {
+        quiet.stirAll();
+        drops.loadInverted(anyPsi, counted);
+        blowers.loadTangents(anyPsi, counted);
     }
 
     /** A step through wide and narrow pipes together may leave the balance rough; the next one mends it. */
@@ -214,21 +259,44 @@ final class AsSetSolve implements Walk.Elements {
     public boolean isBalanced() {
         Arrays.fill(balance, 0.0);
         pipes.addTo(balance);
-        leaves.addTo(balance);
+        drops.addTo(balance);
+        blowers.addTo(balance);
         return misses.isBalanced(frame.largest(balance));
     }
 
     @Override
     public void step(double share) {
-        frame.solve();
-        System.arraycopy(psi, 0, before, 0, psi.length);
-        for (int k = 0; k < frame.unknowns(); k++) {
-            int knot = frame.knotOfUnknown[k];
-            psi[knot] = Math.min(highestPsi, Math.max(lowestPsi, psi[knot] + share * frame.right[k]));
+        frame.solveRest();
+        blowers.remember(psi);
+        advancePsi(frame.chains, share);
+        blowers.stopAtKinks(psi);
+        advance(frame.chains, share);
+        for (int chain = 0; chain < frame.chains; chain++) {
+            if (!quiet.isKept(chain) || frame.endsMoved(chain) > STANDS * ambientPi) {
+                frame.back(chain);
+                advancePsi(chain, share);
+                advance(chain, share);
+            }
         }
-        leaves.stopAtKinks(before, psi);
-        pipes.advance(highestPsi - lowestPsi, share);
-        leaves.advance(psi, highestPsi, share);
+        blowers.advance(share);
+    }
+
+    private void advancePsi(int block, double share) {
+        moved.reset();
+        for (int k = frame.begin(block); k < frame.begin(block + 1); k++) {
+            int knot = frame.knotOfUnknown[k];
+            double whole = psi[knot] + share * frame.right[k];
+            double next = Math.min(highestPsi, Math.max(lowestPsi, whole));
+            moved.bounded(next != whole);
+            psi[knot] = next;
+        }
+    }
+
+    private void advance(int block, double share) {
+        pipes.advance(block, highestPsi - lowestPsi, share, moved);
+        drops.advance(block, psi, highestPsi, share, moved);
+        moved.bounded(share < 1.0 || network.conditions().logTerm());
+        quiet.moved(block, moved, misses, ambientPi);
     }
 
     /** Linear solves of the last solve, the start among them. */
@@ -236,21 +304,21 @@ final class AsSetSolve implements Walk.Elements {
         return walk.steps();
     }
 
-    /** Flow of each pipe, kg/s, in the workspace. */
+    /** Flow of each pipe, kg/s, in the order of the network. */
     double[] pipeFlow() {
-        return pipes.flow;
+        return pipes.flows();
     }
 
-    /** Flow of each drop, kg/s, in the workspace. */
+    /** Flow of each drop, kg/s, in the order of the network. */
     double[] dropFlow() {
-        return leaves.flow;
+        return drops.flows();
     }
 
     /** Flow of each source, kg/s; NaN for a fixed pressure, whose flow is what the rest of its knot leaves it. */
     double[] sourceFlow() {
         double[] flow = new double[shape.sources()];
         Arrays.fill(flow, Double.NaN);
-        leaves.writeBlowers(flow);
+        blowers.write(flow);
         return flow;
     }
 }

@@ -80,9 +80,9 @@ final class Descent {
         return sum;
     }
 
-    private static double slopeAlong(double[] right, double[] direction) {
+    private double slopeAlong(double[] right, double[] direction) {
         double sum = 0.0;
-        for (int k = 0; k < right.length; k++) {
+        for (int k = 0; k < way.length; k++) {
             sum -= right[k] * direction[k];
         }
         return sum;

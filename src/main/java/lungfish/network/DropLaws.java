@@ -13,6 +13,7 @@ import lungfish.air.Air;
  */
 final class DropLaws {
     private static final int LOG_STEPS = 100;
+    private static final int POWERS = 5;
 
     private final double ambientPa;
     private final double densityKgPerM3;
@@ -23,12 +24,16 @@ final class DropLaws {
     private final double[] linear;
     private final double[] square;
     private final double[] valve;
+    private final double[] power;
 
     /** ψ that the tap needs at the last {@link #at}, Pa². */
     double psi;
 
     /** Its slope at the last {@link #at}, Pa² s/kg. */
     double slope;
+
+    /** How fast the slope grows at the last {@link #at}, Pa² s²/kg²; infinite where that is not known. */
+    double bend;
 
     DropLaws(Conditions conditions, List<Drop> drops, Laws laws) {
         int count = drops.size();
@@ -41,6 +46,7 @@ final class DropLaws {
         linear = new double[count];
         square = new double[count];
         valve = new double[count];
+        power = new double[POWERS * count];
         for (int i = 0; i < count; i++) {
             set(i, drops.get(i), conditions);
         }
@@ -64,6 +70,7 @@ final class DropLaws {
     /** Turns one tap valve. */
     void setValve(int i, double valveK) {
         valve[i] = twoRT * valveK;
+        multiplyOut(i);
     }
 
     boolean isShut(int i) {
@@ -90,9 +97,33 @@ final class DropLaws {
 
     /** ψ that the tap needs for a flow above 0, and its slope. */
     void at(int i, double kgPerS) {
-        behindValve(i, kgPerS);
-        psi += valve[i] * kgPerS * kgPerS;
-        slope += 2.0 * valve[i] * kgPerS;
+        if (logTerm) {
+            behindValve(i, kgPerS);
+            psi += valve[i] * kgPerS * kgPerS;
+            slope += 2.0 * valve[i] * kgPerS;
+            bend = Double.POSITIVE_INFINITY;
+            return;
+        }
+        airlines.at(i, kgPerS);
+        int c = POWERS * i;
+        double c1 = power[c + 1];
+        double c2 = power[c + 2];
+        double c3 = power[c + 3];
+        double c4 = power[c + 4];
+        psi = airlines.loss + power[c] + kgPerS * (c1 + kgPerS * (c2 + kgPerS * (c3 + kgPerS * c4)));
+        slope = airlines.slope + c1 + kgPerS * (2.0 * c2 + kgPerS * (3.0 * c3 + kgPerS * 4.0 * c4));
+        bend = airlines.bend + 2.0 * c2 + kgPerS * (6.0 * c3 + kgPerS * 12.0 * c4);
+    }
+
+    /** All but the airline is a polynomial of the flow: {@code g3 (g3 + 2 p_amb) + 2 k R T ṁ²}, multiplied out. */
+    private void multiplyOut(int i) {
+        int c = POWERS * i;
+        double above = restGaugePa[i] + ambientPa;
+        power[c] = psiOf(restGaugePa[i]);
+        power[c + 1] = 2.0 * above * linear[i];
+        power[c + 2] = 2.0 * above * square[i] + linear[i] * linear[i] + valve[i];
+        power[c + 3] = 2.0 * linear[i] * square[i];
+        power[c + 4] = square[i] * square[i];
     }
 
     private void behindValve(int i, double kgPerS) {

@@ -28,6 +28,9 @@ final class Ducts {
     /** Slope of the loss at the last {@link #at}, Pa² s/kg; 0 or more. */
     double slope;
 
+    /** How fast the slope of its size grows at the last {@link #at}, Pa² s²/kg²; infinite where that is not known. */
+    double bend;
+
     Ducts(int count, Laws laws) {
         this.laws = laws;
         table = new FrictionTable[count];
@@ -56,23 +59,33 @@ final class Ducts {
     void at(int i, double kgPerS) {
         double size = Math.abs(kgPerS);
         double re = size * rePerKgPerS[i];
-        double product = Friction.LAMINAR_DARCY_TIMES_RE;
-        double rise = 0.0;
-        if (re >= FrictionTable.LAMINAR_TO_RE && friction[i] > 0.0) {
-            FrictionTable pieces = table[i];
-            if (pieces != null && re < FrictionTable.END_RE) {
-                FrictionPiece piece = pieces.piece(re);
-                double place = piece.place(re);
-                product = piece.value(place);
-                rise = piece.slope(place);
-            } else {
-                Friction.darcyTimesRe(re, relativeRoughness[i], valueAndSlope);
-                product = valueAndSlope[0];
-                rise = valueAndSlope[1];
-            }
+        FrictionTable pieces = table[i];
+        if (pieces != null && re < FrictionTable.END_RE) {
+            FrictionPiece piece = pieces.piece(re);
+            double place = piece.place(re);
+            set(i, kgPerS, re, piece.value(place), piece.slope(place));
+            bend = friction[i] * rePerKgPerS[i] * (2.0 * piece.slope(place) + re * piece.bend(place))
+                    + 2.0 * fittings[i];
+        } else {
+            written(i, kgPerS, re);
         }
+    }
+
+    private void set(int i, double kgPerS, double re, double product, double rise) {
+        double size = Math.abs(kgPerS);
         loss = (friction[i] * product + fittings[i] * size) * kgPerS;
         slope = friction[i] * (product + re * rise) + 2.0 * fittings[i] * size;
+    }
+
+    private void written(int i, double kgPerS, double re) {
+        if (friction[i] == 0.0) {
+            set(i, kgPerS, re, 0.0, 0.0);
+            bend = 2.0 * fittings[i];
+        } else {
+            Friction.darcyTimesRe(re, relativeRoughness[i], valueAndSlope);
+            set(i, kgPerS, re, valueAndSlope[0], valueAndSlope[1]);
+            bend = re < FrictionTable.LAMINAR_TO_RE ? 2.0 * fittings[i] : Double.POSITIVE_INFINITY;
+        }
     }
 
     /** Adds what {@code logRatio} more in the bracket costs to the last {@link #at}. */
@@ -90,6 +103,11 @@ final class Ducts {
     /** Slope of the loss at rest; the least there is, since f Re is never below its laminar 64. */
     double slopeAtRest(int i) {
         return Friction.LAMINAR_DARCY_TIMES_RE * friction[i];
+    }
+
+    /** Flow up to which friction is a straight line; without friction it always is. */
+    double laminarBelow(int i) {
+        return friction[i] == 0.0 ? Double.POSITIVE_INFINITY : FrictionTable.LAMINAR_TO_RE / rePerKgPerS[i];
     }
 
     /** Factor of the square of the flow, of the fittings alone. */

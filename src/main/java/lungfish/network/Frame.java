@@ -1,12 +1,13 @@
 package lungfish.network;
 
 import java.util.Arrays;
-import java.util.HashMap;
-import java.util.Map;
 
 /**
- * The linear system of one kind of question: which knots are held at a pressure, which are unknown, in which order
- * they are eliminated, and which link of the matrix each pipe adds to. Its arrays are filled anew in each step.
+ * The linear system of one kind of question: which knots are held at a pressure, which are unknown, and which entries
+ * of the matrix each pipe adds to. Its arrays are filled anew in each step, chain by chain ({@link Chains}), and then
+ * for the rest; a chain may also be kept as it was.
+ *
+ * <p>Pipes and drops have places here in the order of the chains they belong to, those of the rest at the end.
  */
 final class Frame {
     /** Number of each knot among the unknowns, in elimination order; −1 where its pressure is held. */
@@ -20,101 +21,106 @@ final class Frame {
 
     final int[] knotB;
 
-    /** Link of the matrix that a pipe adds to; −1 when an end is held or both ends are one knot. */
-    private final int[] linkOfPipe;
+    /** The pipes of the network in the order in which they have their places here. */
+    final Blocks pipes;
 
+    /** Number of chains; also the number of the block that is the rest. */
+    final int chains;
+
+    private final Numbering numbering;
+    private final ChainFactor chainFactor;
     private final Cholesky cholesky;
+
+    /** Unknowns at the ends of each pipe; the number of unknowns where an end is held. */
+    private final int[] endA;
+
+    private final int[] endB;
+
+    /** The unknown end of a pipe whose other end is held; the number of unknowns for all others. */
+    private final int[] loneEnd;
+
+    private final int[] linkOfPipe;
     private final double[] link;
     private final double[] ground;
+    private final double[] restLink;
+    private final double[] restGround;
+    private final double[] restRight;
 
-    /** Right side before {@link #solve}, change of ψ after it. */
+    /** Right side before {@link #solve}, change of ψ after it; at the end a nothing, for all that is held. */
     final double[] right;
 
     Frame(Shape shape, Knots knots, boolean[] held) {
-        int pipes = shape.pipes();
-        knotA = new int[pipes];
-        knotB = new int[pipes];
-        for (int i = 0; i < pipes; i++) {
-            knotA[i] = knots.ofNode[shape.pipeFrom[i]];
-            knotB[i] = knots.ofNode[shape.pipeTo[i]];
-        }
-        unknownOfKnot = new int[knots.count];
-        int count = numberUnknowns(held);
-        knotOfUnknown = new int[count];
-        linkOfPipe = new int[pipes];
-        int[][] ends = findLinks(count);
-        reorder(count, ends);
-        cholesky = eliminationOf(count, ends);
-        link = new double[ends[0].length];
-        ground = new double[count];
-        right = new double[count];
-    }
-
-    private int numberUnknowns(boolean[] held) {
-        int count = 0;
-        for (int knot = 0; knot < held.length; knot++) {
-            unknownOfKnot[knot] = held[knot] ? -1 : count++;
-        }
-        return count;
-    }
-
-    /** One link for each pair of unknowns that pipes join, however many pipes do. */
-    private int[][] findLinks(int count) {
-        Map<Long, Integer> known = new HashMap<>(2 * knotA.length);
-        int[][] ends = new int[2][knotA.length];
-        for (int i = 0; i < knotA.length; i++) {
-            int a = unknownOfKnot[knotA[i]];
-            int b = unknownOfKnot[knotB[i]];
-            linkOfPipe[i] = -1;
-            if (a >= 0 && b >= 0 && a != b) {
-                int low = Math.min(a, b);
-                int high = Math.max(a, b);
-                int next = known.size();
-                linkOfPipe[i] = known.computeIfAbsent((long) low * count + high, pair -> next);
-                ends[0][linkOfPipe[i]] = low;
-                ends[1][linkOfPipe[i]] = high;
-            }
-        }
-        ends[0] = Arrays.copyOf(ends[0], known.size());
-        ends[1] = Arrays.copyOf(ends[1], known.size());
-        return ends;
-    }
-
-    private void reorder(int count, int[][] ends) {
-        int[] order = MinimumDegree.order(count, ends[0], ends[1]);
-        int[] turn = new int[count];
-        for (int k = 0; k < count; k++) {
-            turn[order[k]] = k;
-        }
+        int count = shape.pipes();
+        int[] a = new int[count];
+        int[] b = new int[count];
+        Arrays.setAll(a, i -> knots.ofNode[shape.pipeFrom[i]]);
+        Arrays.setAll(b, i -> knots.ofNode[shape.pipeTo[i]]);
+        numbering = new Numbering(a, b, held, sources(shape, knots));
+        unknownOfKnot = numbering.unknownOfKnot;
+        int unknowns = numbering.count;
+        chains = numbering.across.length;
+        pipes = Blocks.ofPipes(numbering, a, b);
+        knotA = pipes.inOrder(a);
+        knotB = pipes.inOrder(b);
+        linkOfPipe = pipes.inOrder(numbering.linkOfPipe);
+        endA = unknownsOf(knotA);
+        endB = unknownsOf(knotB);
+        loneEnd = new int[count];
+        Arrays.setAll(loneEnd, i -> endA[i] == unknowns ? endB[i] : endB[i] == unknowns ? endA[i] : unknowns);
+        knotOfUnknown = new int[unknowns];
         for (int knot = 0; knot < unknownOfKnot.length; knot++) {
             if (unknownOfKnot[knot] >= 0) {
-                unknownOfKnot[knot] = turn[unknownOfKnot[knot]];
                 knotOfUnknown[unknownOfKnot[knot]] = knot;
             }
         }
-        for (int e = 0; e < ends[0].length; e++) {
-            ends[0][e] = turn[ends[0][e]];
-            ends[1][e] = turn[ends[1][e]];
-        }
+        int rest = unknowns - numbering.inner();
+        chainFactor = new ChainFactor(numbering.chainStart);
+        cholesky = new Cholesky(rest, numbering.restLow, numbering.restHigh);
+        link = new double[numbering.links() + 1];
+        ground = new double[unknowns + 1];
+        right = new double[unknowns + 1];
+        restLink = new double[numbering.restLow.length + 1];
+        restGround = new double[rest + 1];
+        restRight = new double[rest + 1];
     }
 
-    private static Cholesky eliminationOf(int count, int[][] ends) {
-        int[] low = new int[ends[0].length];
-        int[] high = new int[low.length];
-        for (int e = 0; e < low.length; e++) {
-            low[e] = Math.min(ends[0][e], ends[1][e]);
-            high[e] = Math.max(ends[0][e], ends[1][e]);
+    private static boolean[] sources(Shape shape, Knots knots) {
+        boolean[] barred = new boolean[knots.count];
+        for (int node : shape.sourceNode) {
+            barred[knots.ofNode[node]] = true;
         }
-        return new Cholesky(count, low, high);
+        return barred;
+    }
+
+    /** Unknowns of knots; for those that are held the number of unknowns, where nothing changes. */
+    int[] unknownsOf(int[] knot) {
+        int[] unknowns = new int[knot.length];
+        Arrays.setAll(unknowns, i -> unknownOfKnot[knot[i]] < 0 ? numbering.count : unknownOfKnot[knot[i]]);
+        return unknowns;
+    }
+
+    /** Leaves at knots, in the order of the blocks that these belong to. */
+    Blocks leaves(int[] knot) {
+        return Blocks.ofLeaves(numbering, knot);
+    }
+
+    /** The block that a knot belongs to. */
+    int blockOf(int knot) {
+        return numbering.chainOfUnknown(unknownOfKnot[knot]);
     }
 
     /** Entries of the factor: the measure of fill. */
     int entries() {
-        return cholesky.entries();
+        return cholesky.entries() + 2 * numbering.inner();
     }
 
     int unknowns() {
-        return right.length;
+        return knotOfUnknown.length;
+    }
+
+    /** The first unknown of a block; that of the next block is its end. */
+    int begin(int block) {
+        return block > chains ? unknowns() : numbering.chainStart[block];
     }
 
     /** Empties the system for the next step. */
@@ -124,26 +130,35 @@ final class Frame {
         Arrays.fill(right, 0.0);
     }
 
-    /** Whether a pipe lies within one knot, where nothing drives it. */
-    boolean isIdle(int pipe) {
-        return knotA[pipe] == knotB[pipe];
+    /** Empties what belongs to the rest. */
+    void clearRest() {
+        Arrays.fill(link, numbering.inner() + chains, link.length, 0.0);
+        Arrays.fill(ground, numbering.inner(), ground.length, 0.0);
+        Arrays.fill(right, numbering.inner(), right.length, 0.0);
+    }
+
+    /** Empties what belongs to a chain. */
+    void clear(int chain) {
+        link[numbering.inner() + chain] = 0.0;
+        for (int k = begin(chain); k < begin(chain + 1); k++) {
+            link[k] = 0.0;
+            ground[k] = 0.0;
+            right[k] = 0.0;
+        }
     }
 
     /** A pipe with conductance g, through which {@code flow} would go at the present pressures. */
     void addPipe(int pipe, double conductance, double flow) {
-        int a = unknownOfKnot[knotA[pipe]];
-        int b = unknownOfKnot[knotB[pipe]];
-        if (linkOfPipe[pipe] >= 0) {
-            link[linkOfPipe[pipe]] += conductance;
-            right[a] -= flow;
-            right[b] += flow;
-        } else if (a >= 0) {
-            ground[a] += conductance;
-            right[a] -= flow;
-        } else if (b >= 0) {
-            ground[b] += conductance;
-            right[b] += flow;
-        }
+        link[linkOfPipe[pipe]] += conductance;
+        ground[loneEnd[pipe]] += conductance;
+        right[endA[pipe]] -= flow;
+        right[endB[pipe]] += flow;
+    }
+
+    /** Adds the flow of a pipe of a kept chain to such an end of it as is not kept. */
+    void addKept(int pipe, double flow) {
+        right[endA[pipe]] -= endA[pipe] >= numbering.inner() ? flow : 0.0;
+        right[endB[pipe]] += endB[pipe] >= numbering.inner() ? flow : 0.0;
     }
 
     /** What leaves a knot by a drop (or, negative, enters it from a blower), and how it grows with the pressure. */
@@ -155,6 +170,12 @@ final class Frame {
         }
     }
 
+    /** The same for a drop whose unknown is known. */
+    void addDrop(int unknown, double conductance, double outflow) {
+        ground[unknown] += conductance;
+        right[unknown] -= outflow;
+    }
+
     /** The largest balance of any unknown knot: what is not held must come to nothing. */
     double largest(double[] balance) {
         double largest = 0.0;
@@ -164,15 +185,69 @@ final class Frame {
         return largest;
     }
 
+    /** Eliminates a chain that has been filled. */
+    void eliminate(int chain) {
+        chainFactor.eliminate(chain, link, ground, right);
+    }
+
+    /** Keeps a chain as it was last eliminated, balanced in itself. */
+    void keep(int chain) {
+        chainFactor.keep(chain);
+    }
+
+    /** Solves for the rest, all chains being eliminated. */
+    void solveRest() {
+        int inner = numbering.inner();
+        int rest = unknowns() - inner;
+        System.arraycopy(link, inner + chains, restLink, 0, numbering.restLow.length);
+        System.arraycopy(ground, inner, restGround, 0, rest);
+        System.arraycopy(right, inner, restRight, 0, rest);
+        for (int c = 0; c < chains; c++) {
+            int a = numbering.endA[c] - inner;
+            int b = numbering.endB[c] - inner;
+            restGround[a] += chainFactor.groundA[c];
+            restRight[a] += chainFactor.rightA[c];
+            restGround[b] += chainFactor.groundB[c];
+            restRight[b] += chainFactor.rightB[c];
+            restLink[numbering.across[c]] += chainFactor.across[c];
+        }
+        cholesky.factor(restLink, restGround);
+        cholesky.solve(restRight);
+        System.arraycopy(restRight, 0, right, inner, rest);
+        right[unknowns()] = 0.0;
+    }
+
+    /** Solves for the inner knots of a chain, the rest being solved. */
+    void back(int chain) {
+        double xA = right[numbering.endA[chain]];
+        double xB = right[numbering.endB[chain]];
+        chainFactor.back(chain, xA, xB, link, right);
+    }
+
+    /** How far the ends of a chain have moved in ψ. */
+    double endsMoved(int chain) {
+        return Math.max(Math.abs(right[numbering.endA[chain]]), Math.abs(right[numbering.endB[chain]]));
+    }
+
     /** Turns {@link #right} into the change of ψ at each unknown. */
     void solve() {
-        cholesky.factor(link, ground);
-        cholesky.solve(right);
+        for (int chain = 0; chain < chains; chain++) {
+            eliminate(chain);
+        }
+        solveRest();
+        for (int chain = 0; chain < chains; chain++) {
+            back(chain);
+        }
     }
 
     /** Change of ψ of a knot after {@link #solve}. */
     double change(int knot) {
         int unknown = unknownOfKnot[knot];
         return unknown < 0 ? 0.0 : right[unknown];
+    }
+
+    /** Change of the fall of ψ along a pipe after {@link #solve}. */
+    double changeAlong(int pipe) {
+        return right[endA[pipe]] - right[endB[pipe]];
     }
 }

@@ -22,6 +22,22 @@ final class FrictionPiece {
     private final double c6;
     private final double c7;
 
+    /** Slow air: 64 at every place. */
+    static final FrictionPiece LAMINAR = new FrictionPiece();
+
+    private FrictionPiece() {
+        centre = 0.0;
+        perHalf = 0.0;
+        c0 = Friction.LAMINAR_DARCY_TIMES_RE;
+        c1 = 0.0;
+        c2 = 0.0;
+        c3 = 0.0;
+        c4 = 0.0;
+        c5 = 0.0;
+        c6 = 0.0;
+        c7 = 0.0;
+    }
+
     /** Takes the law at eight places between two Reynolds numbers; in the laminar range it takes the law as it goes on. */
     FrictionPiece(double fromRe, double toRe, double relativeRoughness) {
         centre = 0.5 * (fromRe + toRe);
@@ -83,15 +99,21 @@ final class FrictionPiece {
         return (re - centre) * perHalf;
     }
 
-    /** f·Re at a place. */
+    /** f·Re at a place. In pairs and not in a row: what waits for nothing is worked out side by side. */
     double value(double t) {
-        return c0 + t * (c1 + t * (c2 + t * (c3 + t * (c4 + t * (c5 + t * (c6 + t * c7))))));
+        double t2 = t * t;
+        return (c0 + c1 * t) + (c2 + c3 * t) * t2 + ((c4 + c5 * t) + (c6 + c7 * t) * t2) * (t2 * t2);
     }
 
     /** d(f·Re)/dRe at a place. */
     double slope(double t) {
-        double rise =
-                c1 + t * (2.0 * c2 + t * (3.0 * c3 + t * (4.0 * c4 + t * (5.0 * c5 + t * (6.0 * c6 + t * 7.0 * c7)))));
-        return rise * perHalf;
+        double t2 = t * t;
+        double low = (c1 + 2.0 * c2 * t) + (3.0 * c3 + 4.0 * c4 * t) * t2;
+        return (low + ((5.0 * c5 + 6.0 * c6 * t) + 7.0 * c7 * t2) * (t2 * t2)) * perHalf;
+    }
+
+    /** d²(f·Re)/dRe² at a place, to a few digits. */
+    double bend(double t) {
+        return ((2.0 * c2 + 6.0 * c3 * t) + (12.0 * c4 + 20.0 * c5 * t) * (t * t)) * (perHalf * perHalf);
     }
 }

@@ -54,8 +54,11 @@ final class FrictionTable {
         return kept;
     }
 
-    /** The piece for a Reynolds number from {@link #LAMINAR_TO_RE} to below {@link #END_RE}. */
+    /** The piece for a Reynolds number below {@link #END_RE}. */
     FrictionPiece piece(double re) {
+        if (re < LAMINAR_TO_RE) {
+            return FrictionPiece.LAMINAR;
+        }
         int index = index(re);
         FrictionPiece piece = pieces[index];
         return piece == null ? made(index) : piece;

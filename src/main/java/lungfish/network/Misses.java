@@ -23,6 +23,7 @@ final class Misses {
     /** A total below which a network is still. */
     private static final double STILL_KG_PER_S = 1e-15;
 
+    private double tiny;
     private double perKgPerS;
     private double worst;
     private double worstShare;
@@ -30,7 +31,8 @@ final class Misses {
 
     /** Starts to count anew. */
     void reset(double totalKgPerS) {
-        perKgPerS = 1.0 / (FLOW_SHARE * Math.max(totalKgPerS, STILL_KG_PER_S));
+        tiny = FLOW_SHARE * Math.max(totalKgPerS, STILL_KG_PER_S);
+        perKgPerS = 1.0 / tiny;
         worst = 0.0;
         worstShare = 0.0;
         unbalanced = 0.0;
@@ -38,7 +40,7 @@ final class Misses {
 
     /** A flow that counts for nothing, kg/s. */
     double tinyFlow() {
-        return 1.0 / perKgPerS;
+        return tiny;
     }
 
     /**
@@ -50,15 +52,32 @@ final class Misses {
      */
     void element(double psi, double conductance, double pi) {
         double size = Math.abs(psi);
-        double share = size / pi;
-        worst = Math.max(worst, Math.min(share / PSI_ROUNDING, size * conductance * perKgPerS));
-        worstShare = Math.max(worstShare, share);
+        double worth = size * conductance * perKgPerS;
+        if (!(worth <= worst)) {
+            worst = Math.max(worst, Math.min(size / (pi * PSI_ROUNDING), worth));
+        }
+        if (!(size <= worstShare * pi)) {
+            worstShare = size / pi;
+        }
     }
 
     /** Counts a flow that the last step did not balance. */
     void flow(double kgPerS) {
         unbalanced += Math.abs(kgPerS);
     }
+
+    /**
+     * How far a tangent that is kept would be off, in the measure of {@link Quiet}: 1 is a third of what is let pass.
+     *
+     * @param psi the most that any law misses its tangent
+     * @param kgPerS the most that such a miss is worth
+     * @param pi p² at the element, at least
+     */
+    double ofTangent(double psi, double kgPerS, double pi) {
+        return Math.max(kgPerS * perKgPerS, psi / (PSI_MOST * pi)) / KEPT;
+    }
+
+    private static final double KEPT = 1.0 / 3.0;
 
     /** All in one figure: met at 1 or below; NaN when arithmetic broke down. */
     double figure() {

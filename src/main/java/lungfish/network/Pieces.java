@@ -15,7 +15,7 @@ final class Pieces {
     private final double[] opens;
     private final int[] strongest;
 
-    Pieces(Shape shape, Knots knots, double[] heldPsi, DropLaws drops, BlowerLaws blowers) {
+    Pieces(Shape shape, Knots knots, double[] heldPsi, DropWork drops, BlowerLaws blowers) {
         this.knots = knots;
         holds = new boolean[knots.pieces];
         heldMost = filled(Double.NEGATIVE_INFINITY);
@@ -34,9 +34,9 @@ final class Pieces {
                 strongest[piece] = blowers.source(i);
             }
         }
-        for (int i = 0; i < shape.drops(); i++) {
-            int piece = pieceOf(shape.dropNode[i]);
-            opens[piece] = Math.min(opens[piece], drops.opensAt(i));
+        for (int i = 0; i < drops.count(); i++) {
+            int piece = knots.piece[drops.knot(i)];
+            opens[piece] = Math.min(opens[piece], drops.laws().opensAt(i));
         }
     }
 

@@ -23,18 +23,24 @@ final class PipeWork {
     private final Ducts ducts;
     private boolean logTerm;
     private double ambientPi;
+    private final boolean[] idle;
+    private final double[] laminarBelow;
+    private final double[] curve;
     private final double[] chord;
     private final double[] flatBelow;
     private final double[] conductance;
     private final double[] flowAtOldPsi;
     private double clipped;
 
-    /** Flow of each pipe, kg/s, from its first end to its second. */
-    final double[] flow;
+    /** Flow of each pipe in the order of the frame, kg/s, from its first end to its second. */
+    private final double[] flow;
 
     PipeWork(Frame frame, Network network, Laws laws) {
         this.frame = frame;
-        int count = network.pipes().size();
+        int count = frame.pipes.count();
+        idle = new boolean[count];
+        laminarBelow = new double[count];
+        curve = new double[count];
         ducts = new Ducts(count, laws);
         chord = new double[count];
         flatBelow = new double[count];
@@ -52,11 +58,13 @@ final class PipeWork {
         ambientPi = conditions.ambientPa() * conditions.ambientPa();
         double density = conditions.airDensityKgPerM3();
         for (int i = 0; i < flow.length; i++) {
-            Pipe pipe = pipes.get(i);
+            Pipe pipe = pipes.get(frame.pipes.order[i]);
+            idle[i] = frame.knotA[i] == frame.knotB[i];
             ducts.set(i, pipe.tubing(), conditions);
             double lively = density * START_M_PER_S * Tube.areaM2(pipe.boreM());
             ducts.at(i, lively);
             chord[i] = lively / ducts.loss;
+            laminarBelow[i] = ducts.laminarBelow(i);
             boolean flat = ducts.slopeAtRest(i) == 0.0 && ducts.square(i) > 0.0;
             flatBelow[i] = flat ? Math.sqrt(TINY_PSI / ducts.square(i)) : 0.0;
         }
@@ -94,7 +102,7 @@ final class PipeWork {
     /** Puts each pipe into the system as its chord. */
     void loadChords(double[] psi) {
         for (int i = 0; i < flow.length; i++) {
-            if (!frame.isIdle(i)) {
+            if (!idle[i]) {
                 conductance[i] = chord[i];
                 flowAtOldPsi[i] = chord[i] * (psi[frame.knotA[i]] - psi[frame.knotB[i]]);
                 frame.addPipe(i, chord[i], flowAtOldPsi[i]);
@@ -102,31 +110,54 @@ final class PipeWork {
         }
     }
 
-    /** Puts each pipe into the system as the tangent of its law at its present flow. */
-    void loadTangents(double[] psi, Misses misses) {
-        for (int i = 0; i < flow.length; i++) {
-            if (!frame.isIdle(i)) {
-                double fall = psi[frame.knotA[i]] - psi[frame.knotB[i]];
-                if (flow[i] == 0.0 && ducts.slopeAtRest(i) == 0.0) {
-                    flow[i] = ducts.flowAt(i, fall, 0.0);
-                    misses.flow(flow[i]);
-                }
-                ducts.at(i, flow[i]);
-                if (logTerm) {
-                    ducts.addToBracket(i, flow[i], logRatio(psi, i));
-                }
-                tangent(i, fall - ducts.loss, highest(psi, i), misses);
+    /** Flow of each pipe, kg/s, from its first end to its second, in the order of the network. */
+    double[] flows() {
+        double[] flows = new double[flow.length];
+        frame.pipes.write(flow, flows);
+        return flows;
+    }
+
+    /** Puts each pipe of a block into the system as the tangent of its law at its present flow. */
+    void loadTangents(int block, double[] psi, Misses misses) {
+        int end = frame.pipes.begin(block + 1);
+        for (int i = frame.pipes.begin(block); i < end; i++) {
+            if (!idle[i]) {
+                loadTangent(i, psi[frame.knotA[i]], psi[frame.knotB[i]], misses);
             }
         }
+    }
+
+    private void loadTangent(int i, double psiA, double psiB, Misses misses) {
+        if (flow[i] == 0.0 && ducts.slopeAtRest(i) == 0.0) {
+            flow[i] = ducts.flowAt(i, psiA - psiB, 0.0);
+            misses.flow(flow[i]);
+        }
+        ducts.at(i, flow[i]);
+        if (logTerm) {
+            ducts.addToBracket(i, flow[i], logRatio(psiA, psiB));
+        }
+        tangent(i, psiA - psiB - ducts.loss, Math.max(Math.abs(psiA), Math.abs(psiB)), misses);
+    }
+
+    /** Counts what the last step could not give to the pipes. */
+    void countClipped(Misses misses) {
         misses.flow(clipped);
+        clipped = 0.0;
+    }
+
+    /** Leaves the pipes of a chain on the tangents they have, and adds what they bring to its ends. */
+    void keep(int chain) {
+        for (int i = frame.pipes.begin(chain); i < frame.pipes.edgeEnd(chain); i++) {
+            frame.addKept(i, flow[i]);
+        }
     }
 
     /** The same after setting each flow to what the pressures alone ask for. */
     void loadInverted(double[] psi, Misses misses) {
         for (int i = 0; i < flow.length; i++) {
-            if (!frame.isIdle(i)) {
+            if (!idle[i]) {
                 double fall = psi[frame.knotA[i]] - psi[frame.knotB[i]];
-                double log = logTerm ? logRatio(psi, i) : 0.0;
+                double log = logTerm ? logRatio(psi[frame.knotA[i]], psi[frame.knotB[i]]) : 0.0;
                 flow[i] = ducts.flowAt(i, fall, log);
                 ducts.at(i, flow[i]);
                 ducts.addToBracket(i, flow[i], log);
@@ -142,29 +173,35 @@ final class PipeWork {
         for (int i = 0; i < flow.length; i++) {
             ducts.at(i, flow[i]);
             double miss = Math.abs(psi[frame.knotA[i]] - psi[frame.knotB[i]] - ducts.loss);
-            if (!frame.isIdle(i) && miss > most) {
+            if (!idle[i] && miss > most) {
                 most = miss;
-                id = network.pipes().get(i).id();
+                id = network.pipes().get(frame.pipes.order[i]).id();
             }
         }
         return id;
     }
 
     private void tangent(int i, double miss, double highest, Misses misses) {
-        double leastFlow = Math.min(flatBelow[i], misses.tinyFlow());
-        conductance[i] = 1.0 / Math.max(ducts.slope, 2.0 * ducts.square(i) * leastFlow);
-        flowAtOldPsi[i] = flow[i] + conductance[i] * miss;
-        misses.element(miss, conductance[i], ambientPi + highest);
-        frame.addPipe(i, conductance[i], flowAtOldPsi[i]);
+        double slope = ducts.slope;
+        if (flatBelow[i] > 0.0) {
+            slope = Math.max(slope, 2.0 * ducts.square(i) * Math.min(flatBelow[i], misses.tinyFlow()));
+        }
+        double g = 1.0 / slope;
+        double whole = flow[i] + g * miss;
+        conductance[i] = g;
+        flowAtOldPsi[i] = whole;
+        curve[i] = 0.5 * ducts.bend;
+        misses.element(miss, g, ambientPi + highest);
+        frame.addPipe(i, g, whole);
     }
 
     private double highest(double[] psi, int i) {
         return Math.max(Math.abs(psi[frame.knotA[i]]), Math.abs(psi[frame.knotB[i]]));
     }
 
-    private double logRatio(double[] psi, int i) {
-        double a = psi[frame.knotA[i]] + ambientPi;
-        double b = psi[frame.knotB[i]] + ambientPi;
+    private double logRatio(double psiA, double psiB) {
+        double a = psiA + ambientPi;
+        double b = psiB + ambientPi;
         return a > 0.0 && b > 0.0 ? Math.abs(Math.log(a / b)) : 0.0;
     }
 
@@ -172,17 +209,25 @@ final class PipeWork {
      * Takes the step that the system gave; no pipe takes more than it would if the whole range of ψ lay across it.
      *
      * @param rangePsi between the highest and the lowest ψ that any knot can have; infinite where there is no bound
+     * @param moved takes how far the flows have moved
      */
-    void advance(double rangePsi, double share) {
-        clipped = 0.0;
-        for (int i = 0; i < flow.length; i++) {
-            if (!frame.isIdle(i)) {
-                double change = frame.change(frame.knotA[i]) - frame.change(frame.knotB[i]);
-                double whole = flowAtOldPsi[i] + conductance[i] * change;
-                double next = flow[i] + share * (whole - flow[i]);
-                double kept = Math.abs(next) > TRUST * Math.abs(flow[i]) ? kept(i, next, rangePsi) : next;
-                clipped += Math.abs(kept - next);
-                flow[i] = kept;
+    void advance(int block, double rangePsi, double share, Moved moved) {
+        for (int i = frame.pipes.begin(block); i < frame.pipes.begin(block + 1); i++) {
+            if (!idle[i]) {
+                double old = flow[i];
+                double whole = flowAtOldPsi[i] + conductance[i] * frame.changeAlong(i);
+                double next = old + share * (whole - old);
+                double size = Math.abs(next);
+                if (size > TRUST * Math.abs(old)) {
+                    double kept = kept(i, next, rangePsi);
+                    clipped += Math.abs(kept - next);
+                    moved.bounded(kept != next);
+                    next = kept;
+                }
+                flow[i] = next;
+                flowAtOldPsi[i] = next;
+                boolean laminar = size <= laminarBelow[i] && Math.abs(old) <= laminarBelow[i];
+                moved.element(next - old, laminar ? Double.POSITIVE_INFINITY : size, curve[i], conductance[i]);
             }
         }
     }

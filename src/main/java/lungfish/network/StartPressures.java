@@ -11,16 +11,18 @@ final class StartPressures {
 
     private final int[] dropPiece;
     private final int[] blowerPiece;
-    private final LeafWork leaves;
+    private final DropWork drops;
+    private final BlowerWork blowers;
     private final double[] balance;
 
-    StartPressures(Shape shape, Knots knots, LeafWork leaves) {
-        this.leaves = leaves;
-        dropPiece = new int[shape.drops()];
-        Arrays.setAll(dropPiece, i -> knots.piece[knots.ofNode[shape.dropNode[i]]]);
-        blowerPiece = new int[leaves.blowers().count()];
+    StartPressures(Shape shape, Knots knots, DropWork drops, BlowerWork blowers) {
+        this.drops = drops;
+        this.blowers = blowers;
+        dropPiece = new int[drops.count()];
+        Arrays.setAll(dropPiece, i -> knots.piece[drops.knot(i)]);
+        blowerPiece = new int[blowers.laws().count()];
         Arrays.setAll(blowerPiece, i -> knots.piece[
-                knots.ofNode[shape.sourceNode[leaves.blowers().source(i)]]]);
+                knots.ofNode[shape.sourceNode[blowers.laws().source(i)]]]);
         balance = new double[knots.pieces];
     }
 
@@ -68,11 +70,11 @@ final class StartPressures {
     private void weigh(double[] psi) {
         Arrays.fill(balance, 0.0);
         for (int i = 0; i < dropPiece.length; i++) {
-            balance[dropPiece[i]] -= leaves.drops().mostFlow(i, psi[dropPiece[i]]);
+            balance[dropPiece[i]] -= drops.laws().mostFlow(i, psi[dropPiece[i]]);
         }
         for (int i = 0; i < blowerPiece.length; i++) {
-            leaves.blowers().at(i, psi[blowerPiece[i]]);
-            balance[blowerPiece[i]] += leaves.blowers().flow;
+            blowers.laws().at(i, psi[blowerPiece[i]]);
+            balance[blowerPiece[i]] += blowers.laws().flow;
         }
     }
 }

@@ -29,6 +29,7 @@ final class TunedSolve implements Walk.Elements {
     private final PipeWork pipes;
     private final Walk walk;
     private final Misses misses = new Misses();
+    private final Moved moved = new Moved();
     private final double[] balance;
 
     /** ψ of each knot, Pa². */
@@ -149,7 +150,10 @@ final class TunedSolve implements Walk.Elements {
     public double load() {
         frame.clear();
         misses.reset(total());
-        pipes.loadTangents(psi, misses);
+        pipes.countClipped(misses);
+        for (int block = 0; block <= frame.chains; block++) {
+            pipes.loadTangents(block, psi, misses);
+        }
         loadTargets();
         return misses.figure();
     }
@@ -171,7 +175,9 @@ final class TunedSolve implements Walk.Elements {
         for (int k = 0; k < frame.unknowns(); k++) {
             psi[frame.knotOfUnknown[k]] += share * frame.right[k];
         }
-        pipes.advance(Double.POSITIVE_INFINITY, share);
+        for (int block = 0; block <= frame.chains; block++) {
+            pipes.advance(block, Double.POSITIVE_INFINITY, share, moved);
+        }
     }
 
     /** How much the sources must rise for the worst drop to have just what it needs; remembers which that is. */
@@ -201,9 +207,9 @@ final class TunedSolve implements Walk.Elements {
         return walk.steps();
     }
 
-    /** Flow of each pipe, kg/s, in the workspace. */
+    /** Flow of each pipe, kg/s, in the order of the network. */
     double[] pipeFlow() {
-        return pipes.flow;
+        return pipes.flows();
     }
 
     /** What the last solve found about the drops. */

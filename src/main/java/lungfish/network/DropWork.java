@@ -1,10 +1,12 @@
 package lungfish.network;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import java.util.function.IntPredicate;
 
-/** The drops and blowers of one frame in a Newton step, as {@link PipeWork} is for pipes. */
-final class LeafWork {
+/** The drops of one frame in a Newton step, as {@link PipeWork} is for pipes. */
+final class DropWork {
     /** A step that raises a drop's flow by more than this factor is checked against what the drop can ever take. */
     private static final double TRUST = 3.0;
 
@@ -15,62 +17,83 @@ final class LeafWork {
     private static final double NEARLY_CLOSED = 0.125;
 
     private final Frame frame;
+    private final Blocks blocks;
     private final int[] dropKnot;
-    private final int[] blowerKnot;
+    private final int[] dropUnknown;
     private final double[] conductance;
+    private final double[] curve;
     private final double[] flowAtOldPsi;
-    private final double[] blowerConductance;
-    private final double[] blowerFlow;
-    private final double[] balancedFlow;
     private double clipped;
 
     private double ambientPi;
     private final Laws laws;
+    private final int[] placeOf;
     private DropLaws drops;
-    private BlowerLaws blowers;
 
-    /** Flow of each drop, kg/s; 0 when closed. */
-    final double[] flow;
+    /** Flow of each drop in the order of its blocks, kg/s; 0 when closed. */
+    private final double[] flow;
 
-    LeafWork(Frame frame, Shape shape, Knots knots, Network network, Laws laws) {
-        this.laws = laws;
+    DropWork(Frame frame, Shape shape, Knots knots, Network network, Laws laws) {
         this.frame = frame;
-        drops = new DropLaws(network.conditions(), network.drops(), laws);
-        blowers = new BlowerLaws(network.conditions(), network.sources());
-        dropKnot = new int[shape.drops()];
-        Arrays.setAll(dropKnot, i -> knots.ofNode[shape.dropNode[i]]);
-        blowerKnot = new int[blowers.count()];
-        for (int i = 0; i < blowerKnot.length; i++) {
-            blowerKnot[i] = knots.ofNode[shape.sourceNode[blowers.source(i)]];
+        this.laws = laws;
+        int[] knot = new int[shape.drops()];
+        Arrays.setAll(knot, i -> knots.ofNode[shape.dropNode[i]]);
+        blocks = frame.leaves(knot);
+        dropKnot = blocks.inOrder(knot);
+        dropUnknown = frame.unknownsOf(dropKnot);
+        curve = new double[knot.length];
+        flow = new double[knot.length];
+        conductance = new double[knot.length];
+        flowAtOldPsi = new double[knot.length];
+        placeOf = new int[knot.length];
+        for (int i = 0; i < knot.length; i++) {
+            placeOf[blocks.order[i]] = i;
         }
-        flow = new double[dropKnot.length];
-        conductance = new double[dropKnot.length];
-        flowAtOldPsi = new double[dropKnot.length];
-        blowerConductance = new double[blowerKnot.length];
-        blowerFlow = new double[blowerKnot.length];
-        balancedFlow = new double[blowerKnot.length];
+        drops = lawsOf(network);
+    }
+
+    private DropLaws lawsOf(Network network) {
+        List<Drop> here = new ArrayList<>(blocks.count());
+        for (int i : blocks.order) {
+            here.add(network.drops().get(i));
+        }
+        return new DropLaws(network.conditions(), here, laws);
     }
 
     /** Takes the numbers of a network of the same shape; the flows stay. */
     void take(Network network) {
         double ambientPa = network.conditions().ambientPa();
         ambientPi = ambientPa * ambientPa;
-        drops = new DropLaws(network.conditions(), network.drops(), laws);
-        blowers = new BlowerLaws(network.conditions(), network.sources());
+        drops = lawsOf(network);
     }
 
-    DropLaws drops() {
+    /** The laws, in the order of the blocks. */
+    DropLaws laws() {
         return drops;
     }
 
-    BlowerLaws blowers() {
-        return blowers;
+    /** Place in the network of a drop here. */
+    int inNetwork(int i) {
+        return blocks.order[i];
+    }
+
+    /** Place here of a drop of the network. */
+    int placeOf(int networkDrop) {
+        return placeOf[networkDrop];
+    }
+
+    /** Knot of a drop here. */
+    int knot(int i) {
+        return dropKnot[i];
+    }
+
+    int count() {
+        return flow.length;
     }
 
     /** Nothing moves. */
     void rest() {
         Arrays.fill(flow, 0.0);
-        Arrays.fill(blowerFlow, 0.0);
         clipped = 0.0;
     }
 
@@ -79,25 +102,19 @@ final class LeafWork {
         for (int i = 0; i < flow.length; i++) {
             flow[i] = still.test(dropKnot[i]) ? 0.0 : flow[i];
         }
-        for (int i = 0; i < blowerFlow.length; i++) {
-            blowerFlow[i] = still.test(blowerKnot[i]) ? 0.0 : blowerFlow[i];
-        }
     }
 
-    /** Writes what each blower gives to its place among the sources, as the last step balanced it, kg/s. */
-    void writeBlowers(double[] sourceFlow) {
-        for (int i = 0; i < balancedFlow.length; i++) {
-            sourceFlow[blowers.source(i)] = Math.max(0.0, balancedFlow[i]);
-        }
+    /** Flow of each drop, kg/s, in the order of the network. */
+    double[] flows() {
+        double[] flows = new double[flow.length];
+        blocks.write(flow, flows);
+        return flows;
     }
 
-    /** Adds what each blower brings to its knot, less what each drop takes, kg/s. */
+    /** Takes from each knot what its drops take, kg/s. */
     void addTo(double[] balance) {
         for (int i = 0; i < flow.length; i++) {
             balance[dropKnot[i]] -= flow[i];
-        }
-        for (int i = 0; i < balancedFlow.length; i++) {
-            balance[blowerKnot[i]] += balancedFlow[i];
         }
     }
 
@@ -110,20 +127,20 @@ final class LeafWork {
         return total;
     }
 
-    /** Puts each drop into the system as the chord from its opening, each blower as its tangent. */
+    /** Puts each drop into the system as the chord from its opening. */
     void loadChords(double[] psi) {
         for (int i = 0; i < flow.length; i++) {
             double above = psi[dropKnot[i]] - drops.opensAt(i);
             flowAtOldPsi[i] = above > 0.0 ? drops.mostFlow(i, psi[dropKnot[i]]) : 0.0;
             conductance[i] = above > 0.0 ? flowAtOldPsi[i] / above : 0.0;
-            frame.addLeaf(dropKnot[i], conductance[i], flowAtOldPsi[i]);
+            frame.addDrop(dropUnknown[i], conductance[i], flowAtOldPsi[i]);
         }
-        loadBlowers(psi);
     }
 
-    /** Puts each open drop into the system as the tangent of its law at its present flow, each blower likewise. */
-    void loadTangents(double[] psi, Misses misses) {
-        for (int i = 0; i < flow.length; i++) {
+    /** Puts each open drop into the system as the tangent of its law at its present flow. */
+    void loadTangents(int block, double[] psi, Misses misses) {
+        int end = blocks.begin(block + 1);
+        for (int i = blocks.begin(block); i < end; i++) {
             double tap = psi[dropKnot[i]];
             if (flow[i] > 0.0 && !drops.isShut(i)) {
                 tangent(i, tap, misses);
@@ -131,14 +148,23 @@ final class LeafWork {
                 reopen(i, tap, misses);
             }
         }
+    }
+
+    /** Counts what the last step could not give to the drops. */
+    void countClipped(Misses misses) {
         misses.flow(clipped);
-        countBlowers(psi, misses);
+        clipped = 0.0;
     }
 
     /** Turns one tap valve, and gives its drop at once the flow that the last pressures ask for. */
     void turnValve(int drop, double valveK, double[] psi) {
-        drops.setValve(drop, valveK);
-        settle(drop, psi);
+        drops.setValve(placeOf[drop], valveK);
+        settle(placeOf[drop], psi);
+    }
+
+    /** The block that a drop of the network belongs to. */
+    int blockOf(int drop) {
+        return frame.blockOf(dropKnot[placeOf[drop]]);
     }
 
     /** Gives each drop whose law has changed much the flow that the last pressures ask for: half a step for nothing. */
@@ -166,7 +192,6 @@ final class LeafWork {
             flow[i] = 0.0;
             reopen(i, psi[dropKnot[i]], misses);
         }
-        countBlowers(psi, misses);
     }
 
     private void tangent(int i, double tapPsi, Misses misses) {
@@ -176,10 +201,13 @@ final class LeafWork {
     }
 
     private void load(int i, double tapPsi, double miss, Misses misses) {
-        conductance[i] = 1.0 / drops.slope;
-        flowAtOldPsi[i] = flow[i] + miss * conductance[i];
-        misses.element(miss, conductance[i], ambientPi + Math.abs(tapPsi));
-        frame.addLeaf(dropKnot[i], conductance[i], flowAtOldPsi[i]);
+        double g = 1.0 / drops.slope;
+        double whole = flow[i] + miss * g;
+        conductance[i] = g;
+        flowAtOldPsi[i] = whole;
+        curve[i] = 0.5 * drops.bend;
+        misses.element(miss, g, ambientPi + Math.abs(tapPsi));
+        frame.addDrop(dropUnknown[i], g, whole);
     }
 
     /** Sets a flow to what its tap's pressure alone asks for; what that unbalances is counted. */
@@ -196,56 +224,28 @@ final class LeafWork {
         }
     }
 
-    private void countBlowers(double[] psi, Misses misses) {
-        for (int i = 0; i < blowerFlow.length; i++) {
-            blowers.at(i, psi[blowerKnot[i]]);
-            double miss = blowers.flow - blowerFlow[i];
-            double conductance = -blowers.firmSlope();
-            if (conductance > 0.0) {
-                misses.element(miss / conductance, conductance, ambientPi + Math.abs(psi[blowerKnot[i]]));
-            } else {
-                misses.flow(miss);
-            }
-            balancedFlow[i] = blowerFlow[i];
-        }
-        loadBlowers(psi);
-    }
-
-    private void loadBlowers(double[] psi) {
-        for (int i = 0; i < blowerFlow.length; i++) {
-            blowers.at(i, psi[blowerKnot[i]]);
-            blowerFlow[i] = blowers.flow;
-            blowerConductance[i] = -blowers.firmSlope();
-            frame.addLeaf(blowerKnot[i], blowerConductance[i], -blowers.flow);
-        }
-    }
-
-    /** Keeps a step from crossing the kinks of check valves at the blowers. */
-    void stopAtKinks(double[] beforePsi, double[] psi) {
-        for (int i = 0; i < blowerKnot.length; i++) {
-            int knot = blowerKnot[i];
-            psi[knot] = blowers.stoppedAtShut(i, beforePsi[knot], psi[knot]);
-        }
-    }
-
     /**
      * Takes the step that the system gave. A drop that it would run backward is closed, or nearly so where its tap keeps
      * it open; none takes more than it could at the highest pressure.
      *
      * @param psi after the step
      * @param highestPsi that any knot can have; infinite where there is no bound
+     * @param moved takes how far the flows have moved
      */
-    void advance(double[] psi, double highestPsi, double share) {
-        clipped = 0.0;
-        for (int i = 0; i < flow.length; i++) {
-            double whole = flowAtOldPsi[i] + conductance[i] * frame.change(dropKnot[i]);
-            double next = flow[i] + share * (whole - flow[i]);
-            double kept = kept(i, next, psi[dropKnot[i]], highestPsi);
-            clipped += Math.abs(kept - next);
-            flow[i] = kept;
-        }
-        for (int i = 0; i < blowerFlow.length; i++) {
-            blowerFlow[i] -= share * blowerConductance[i] * frame.change(blowerKnot[i]);
+    void advance(int block, double[] psi, double highestPsi, double share, Moved moved) {
+        for (int i = blocks.begin(block); i < blocks.begin(block + 1); i++) {
+            double old = flow[i];
+            double whole = flowAtOldPsi[i] + conductance[i] * frame.right[dropUnknown[i]];
+            double next = old + share * (whole - old);
+            if (!(next > 0.0 && next <= TRUST * old)) {
+                double kept = kept(i, next, psi[dropKnot[i]], highestPsi);
+                moved.bounded(kept != next || (old == 0.0 && psi[dropKnot[i]] > drops.opensAt(i)));
+                clipped += Math.abs(kept - next);
+                next = kept;
+            }
+            flow[i] = next;
+            flowAtOldPsi[i] = next;
+            moved.element(next - old, next, curve[i], conductance[i]);
         }
     }
 
