@@ -31,30 +31,23 @@ import org.jspecify.annotations.Nullable;
  * <p>Pieces where nothing can move are known beforehand ({@link Pieces}) and stand at the pressure where the strongest
  * of their blowers shuts.
  */
-final class AsSetSolve implements Walk.Elements {
+final class AsSetSolve {
     private final Shape shape;
     private final Knots knots;
     private final Frame frame;
     private final PipeWork pipes;
     private final DropWork drops;
     private final BlowerWork blowers;
-    private final Quiet quiet;
+    private final Sweep sweep;
+    private final StartPressures startPressures;
     private final Walk walk;
-    private final Misses misses = new Misses();
-    private final Moved moved = new Moved();
-    private final double[] balance;
     private final double[] heldPsi;
 
     /** ψ of each knot, Pa². */
     final double[] psi;
 
-    /** A share of p² that no pressure changes by. */
-    private static final double STANDS = 1e-18;
-
     private Network network;
-    private double ambientPi;
-    private double highestPsi;
-    private double lowestPsi;
+    private @Nullable Pieces known;
     private boolean warm;
     private boolean changedLaws;
 
@@ -63,14 +56,14 @@ final class AsSetSolve implements Walk.Elements {
         this.shape = shape;
         this.knots = knots;
         frame = new Frame(shape, knots, held(shape, knots));
-        psi = new double[knots.count];
-        balance = new double[knots.count];
         heldPsi = new double[shape.sources()];
         pipes = new PipeWork(frame, network, laws);
         drops = new DropWork(frame, shape, knots, network, laws);
         blowers = new BlowerWork(frame, shape, knots, network);
-        quiet = new Quiet(frame.chains + 1);
-        walk = new Walk(this, new Descent(frame, pipes, this::loadInverted, psi));
+        sweep = new Sweep(frame, pipes, drops, blowers);
+        psi = sweep.psi;
+        startPressures = new StartPressures(knots, drops, blowers);
+        walk = new Walk(sweep, new Descent(frame, pipes, sweep::loadInverted, psi));
         take(network);
     }
 
@@ -89,12 +82,12 @@ final class AsSetSolve implements Walk.Elements {
     void take(Network changed) {
         network = changed;
         double ambientPa = changed.conditions().ambientPa();
-        ambientPi = ambientPa * ambientPa;
         pipes.take(changed);
         drops.take(changed);
         blowers.take(changed);
-        quiet.stirAll();
+        sweep.take(changed.conditions());
         changedLaws = true;
+        known = null;
         for (int i = 0; i < heldPsi.length; i++) {
             heldPsi[i] = Double.NEGATIVE_INFINITY;
             if (changed.sources().get(i) instanceof Source.FixedPressure fixed) {
@@ -105,8 +98,9 @@ final class AsSetSolve implements Walk.Elements {
 
     /** Turns one tap valve. */
     void turnValve(int drop, double valveK) {
-        drops.turnValve(drop, valveK, psi);
-        quiet.stir(drops.blockOf(drop));
+        boolean opensAsBefore = drops.turnValve(drop, valveK, psi);
+        sweep.touch(drop);
+        known = opensAsBefore ? known : null;
     }
 
     /** Forgets the last answer: the next start is cold. */
@@ -121,15 +115,14 @@ final class AsSetSolve implements Walk.Elements {
      */
     @Nullable
     Refused solve() {
-        Pieces pieces = new Pieces(shape, knots, heldPsi, drops, blowers.laws());
-        Refused refusal = refusal(pieces);
+        Pieces pieces = known == null ? new Pieces(shape, knots, heldPsi, drops, blowers.laws()) : known;
+        Refused refusal = known == null ? refusal(pieces) : null;
         if (refusal != null) {
             return refusal;
         }
+        known = pieces;
         hold();
-        highestPsi = pieces.highest();
-        lowestPsi = Math.min(
-                0.0, Arrays.stream(heldPsi).filter(Double::isFinite).min().orElse(0.0));
+        sweep.within(lowest(), pieces.highest());
         walk.begin(warm ? 0 : 1);
         if (!warm) {
             startCold(pieces);
@@ -154,6 +147,14 @@ final class AsSetSolve implements Walk.Elements {
         return clash == null ? pieces.refusal(network, shape) : clash;
     }
 
+    private double lowest() {
+        double lowest = 0.0;
+        for (double each : heldPsi) {
+            lowest = Double.isFinite(each) ? Math.min(lowest, each) : lowest;
+        }
+        return lowest;
+    }
+
     private void hold() {
         for (int i = 0; i < heldPsi.length; i++) {
             if (shape.fixed[i]) {
@@ -163,23 +164,15 @@ final class AsSetSolve implements Walk.Elements {
     }
 
     private void startCold(Pieces pieces) {
-        double[] reference = new StartPressures(shape, knots, drops, blowers).of(pieces);
+        guess(startPressures.of(pieces));
+        sweep.start();
+    }
+
+    private void guess(double[] reference) {
         for (int k = 0; k < frame.unknowns(); k++) {
             int knot = frame.knotOfUnknown[k];
             psi[knot] = reference[knots.piece[knot]];
         }
-        pipes.rest();
-        drops.rest();
-        blowers.rest();
-        quiet.stirAll();
-        frame.clear();
-        pipes.loadChords(psi);
-        drops.loadChords(psi);
-        blowers.load(psi);
-        for (int chain = 0; chain < frame.chains; chain++) {
-            frame.eliminate(chain);
-        }
-        step(1.0);
     }
 
     private void settleStill(Pieces pieces) {
@@ -188,6 +181,8 @@ final class AsSetSolve implements Walk.Elements {
             any |= pieces.isStill(piece);
         }
         if (any) {
+            sweep.finishStep();
+            sweep.stir();
             for (int knot = 0; knot < psi.length; knot++) {
                 if (pieces.isStill(knots.piece[knot])) {
                     psi[knot] = pieces.stillPsi(knots.piece[knot]);
@@ -196,7 +191,6 @@ final class AsSetSolve implements Walk.Elements {
             pipes.restWhere(knot -> pieces.isStill(knots.piece[knot]));
             drops.restWhere(knot -> pieces.isStill(knots.piece[knot]));
             blowers.restWhere(knot -> pieces.isStill(knots.piece[knot]));
-            quiet.stirAll();
         }
     }
 
@@ -217,86 +211,6 @@ final class AsSetSolve implements Walk.Elements {
             }
         }
         return null;
-    }
-
-    @Override
-    public double load() {
-        misses.reset(Math.max(drops.total(), pipes.largest()));
-        pipes.countClipped(misses);
-        drops.countClipped(misses);
-        frame.clearRest();
-        for (int chain = 0; chain < frame.chains; chain++) {
-            loadChain(chain);
-        }
-        pipes.loadTangents(frame.chains, psi, misses);
-        drops.loadTangents(frame.chains, psi, misses);
-        blowers.loadTangents(psi, misses);
-        return misses.figure();
-    }
-
-    private void loadChain(int chain) {
-        if (quiet.isQuiet(chain)) {
-            quiet.keep(chain);
-            frame.keep(chain);
-            pipes.keep(chain);
-        } else {
-            quiet.renewed(chain);
-            frame.clear(chain);
-            pipes.loadTangents(chain, psi, misses);
-            drops.loadTangents(chain, psi, misses);
-            frame.eliminate(chain);
-        }
-    }
-
-    private void loadInverted(double[] anyPsi, Misses counted) {
-        quiet.stirAll();
-        drops.loadInverted(anyPsi, counted);
-        blowers.loadTangents(anyPsi, counted);
-    }
-
-    /** A step through wide and narrow pipes together may leave the balance rough; the next one mends it. */
-    @Override
-    public boolean isBalanced() {
-        Arrays.fill(balance, 0.0);
-        pipes.addTo(balance);
-        drops.addTo(balance);
-        blowers.addTo(balance);
-        return misses.isBalanced(frame.largest(balance));
-    }
-
-    @Override
-    public void step(double share) {
-        frame.solveRest();
-        blowers.remember(psi);
-        advancePsi(frame.chains, share);
-        blowers.stopAtKinks(psi);
-        advance(frame.chains, share);
-        for (int chain = 0; chain < frame.chains; chain++) {
-            if (!quiet.isKept(chain) || frame.endsMoved(chain) > STANDS * ambientPi) {
-                frame.back(chain);
-                advancePsi(chain, share);
-                advance(chain, share);
-            }
-        }
-        blowers.advance(share);
-    }
-
-    private void advancePsi(int block, double share) {
-        moved.reset();
-        for (int k = frame.begin(block); k < frame.begin(block + 1); k++) {
-            int knot = frame.knotOfUnknown[k];
-            double whole = psi[knot] + share * frame.right[k];
-            double next = Math.min(highestPsi, Math.max(lowestPsi, whole));
-            moved.bounded(next != whole);
-            psi[knot] = next;
-        }
-    }
-
-    private void advance(int block, double share) {
-        pipes.advance(block, highestPsi - lowestPsi, share, moved);
-        drops.advance(block, psi, highestPsi, share, moved);
-        moved.bounded(share < 1.0 || network.conditions().logTerm());
-        quiet.moved(block, moved, misses, ambientPi);
     }
 
     /** Linear solves of the last solve, the start among them. */

@@ -36,6 +36,11 @@ final class BlowerWork {
         return blowers;
     }
 
+    /** Knot of a blower. */
+    int knot(int i) {
+        return knot[i];
+    }
+
     /** Nothing moves. */
     void rest() {
         Arrays.fill(flow, 0.0);
@@ -107,9 +112,5 @@ final class BlowerWork {
         for (int i = 0; i < flow.length; i++) {
             flow[i] -= share * conductance[i] * frame.change(knot[i]);
         }
-    }
-
-    boolean isNone() {
-        return knot.length == 0;
     }
 }

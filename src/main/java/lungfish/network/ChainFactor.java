@@ -12,8 +12,6 @@ package lungfish.network;
 final class ChainFactor {
     private final int[] start;
     private final double[] fromFirst;
-    private final double[] inverse;
-    private final double[] carried;
     private final boolean[] still;
 
     /** What a chain leads from its first end to ground. */
@@ -36,8 +34,6 @@ final class ChainFactor {
         int size = start[start.length - 1];
         int count = start.length - 1;
         fromFirst = new double[size];
-        inverse = new double[size];
-        carried = new double[size];
         still = new boolean[count];
         groundA = new double[count];
         groundB = new double[count];
@@ -46,21 +42,28 @@ final class ChainFactor {
         rightB = new double[count];
     }
 
-    /** Eliminates a chain. */
+    /**
+     * Eliminates a chain.
+     *
+     * @param ground of each knot to ground; becomes the inverse of its pivot
+     * @param right side of each knot; becomes what the knots before it have added to it
+     */
     void eliminate(int chain, double[] link, double[] ground, double[] right) {
         double a = link[start[start.length - 1] + chain];
         double groundHere = 0.0;
         double rightHere = 0.0;
         double groundFirst = 0.0;
         double rightFirst = 0.0;
-        for (int k = start[chain]; k < start[chain + 1]; k++) {
+        double[] fromA = fromFirst;
+        int end = start[chain + 1];
+        for (int k = start[chain]; k < end; k++) {
             groundHere += ground[k];
             rightHere += right[k];
             double pivot = groundHere + a + link[k];
             double inverted = pivot > 0.0 ? 1.0 / pivot : 0.0;
-            fromFirst[k] = a;
-            inverse[k] = inverted;
-            carried[k] = rightHere;
+            fromA[k] = a;
+            ground[k] = inverted;
+            right[k] = rightHere;
             double shareFirst = a * inverted;
             double shareNext = link[k] * inverted;
             groundFirst += shareFirst * groundHere;
@@ -84,12 +87,19 @@ final class ChainFactor {
         still[chain] = true;
     }
 
-    /** Solves for the inner knots of a chain, its ends being known. */
-    void back(int chain, double xA, double xB, double[] link, double[] x) {
+    /**
+     * Solves for the inner knots of a chain, its ends being known.
+     *
+     * @param inverse of each pivot
+     * @param carried what each knot was left with
+     */
+    void back(int chain, double xA, double xB, double[] link, double[] inverse, double[] carried, double[] x) {
         double own = still[chain] ? 0.0 : 1.0;
+        double[] fromA = fromFirst;
+        int begin = start[chain];
         double next = xB;
-        for (int k = start[chain + 1] - 1; k >= start[chain]; k--) {
-            double here = (own * carried[k] + fromFirst[k] * xA) * inverse[k];
+        for (int k = start[chain + 1] - 1; k >= begin; k--) {
+            double here = (own * carried[k] + fromA[k] * xA) * inverse[k];
             next = here + link[k] * inverse[k] * next;
             x[k] = next;
         }

@@ -56,8 +56,8 @@ final class Descent {
             best = Math.min(best, out);
             System.arraycopy(psi, 0, base, 0, psi.length);
             frame.solve();
-            double slope = slopeAlong(way, frame.right);
-            System.arraycopy(frame.right, 0, way, 0, way.length);
+            double slope = slopeAlong(way, frame.change);
+            System.arraycopy(frame.change, 0, way, 0, way.length);
             if (!(slope < 0.0) || out == 0.0 || !search(slope)) {
                 break;
             }

@@ -115,6 +115,41 @@ final class DropLaws {
         bend = airlines.bend + 2.0 * c2 + kgPerS * (6.0 * c3 + kgPerS * 12.0 * c4);
     }
 
+    /**
+     * The same for a range of them, into arrays: what a solver asks all the time.
+     *
+     * @param curves takes half of what {@link #bend} says
+     */
+    void at(int from, int to, double[] flows, double[] psis, double[] slopes, double[] curves) {
+        if (logTerm) {
+            oneByOne(from, to, flows, psis, slopes, curves);
+            return;
+        }
+        airlines.at(from, to, flows, psis, slopes, curves);
+        double[] powers = power;
+        int c = POWERS * from;
+        for (int i = from; i < to; i++) {
+            double flow = flows[i];
+            double c1 = powers[c + 1];
+            double c2 = powers[c + 2];
+            double c3 = powers[c + 3];
+            double c4 = powers[c + 4];
+            psis[i] += powers[c] + flow * (c1 + flow * (c2 + flow * (c3 + flow * c4)));
+            slopes[i] += c1 + flow * (2.0 * c2 + flow * (3.0 * c3 + flow * 4.0 * c4));
+            curves[i] += c2 + flow * (3.0 * c3 + flow * 6.0 * c4);
+            c += POWERS;
+        }
+    }
+
+    private void oneByOne(int from, int to, double[] flows, double[] psis, double[] slopes, double[] curves) {
+        for (int i = from; i < to; i++) {
+            at(i, flows[i]);
+            psis[i] = psi;
+            slopes[i] = slope;
+            curves[i] = 0.5 * bend;
+        }
+    }
+
     /** All but the airline is a polynomial of the flow: {@code g3 (g3 + 2 p_amb) + 2 k R T ṁ²}, multiplied out. */
     private void multiplyOut(int i) {
         int c = POWERS * i;

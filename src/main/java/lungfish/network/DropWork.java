@@ -77,11 +77,6 @@ final class DropWork {
         return blocks.order[i];
     }
 
-    /** Place here of a drop of the network. */
-    int placeOf(int networkDrop) {
-        return placeOf[networkDrop];
-    }
-
     /** Knot of a drop here. */
     int knot(int i) {
         return dropKnot[i];
@@ -118,18 +113,28 @@ final class DropWork {
         }
     }
 
+    /** Flow through all drops that their chords would give without a step, kg/s. */
+    double takenAtOldPsi() {
+        return sum(flowAtOldPsi);
+    }
+
     /** Flow through all drops, kg/s. */
     double total() {
-        double total = 0.0;
-        for (double each : flow) {
-            total += each;
+        return sum(flow);
+    }
+
+    private static double sum(double[] flows) {
+        double sum = 0.0;
+        for (double each : flows) {
+            sum += each;
         }
-        return total;
+        return sum;
     }
 
     /** Puts each drop into the system as the chord from its opening. */
-    void loadChords(double[] psi) {
-        for (int i = 0; i < flow.length; i++) {
+    void loadChords(int block, double[] psi) {
+        int end = blocks.begin(block + 1);
+        for (int i = blocks.begin(block); i < end; i++) {
             double above = psi[dropKnot[i]] - drops.opensAt(i);
             flowAtOldPsi[i] = above > 0.0 ? drops.mostFlow(i, psi[dropKnot[i]]) : 0.0;
             conductance[i] = above > 0.0 ? flowAtOldPsi[i] / above : 0.0;
@@ -139,11 +144,13 @@ final class DropWork {
 
     /** Puts each open drop into the system as the tangent of its law at its present flow. */
     void loadTangents(int block, double[] psi, Misses misses) {
+        int begin = blocks.begin(block);
         int end = blocks.begin(block + 1);
-        for (int i = blocks.begin(block); i < end; i++) {
+        drops.at(begin, end, flow, flowAtOldPsi, conductance, curve);
+        for (int i = begin; i < end; i++) {
             double tap = psi[dropKnot[i]];
             if (flow[i] > 0.0 && !drops.isShut(i)) {
-                tangent(i, tap, misses);
+                tangent(i, tap, tap - flowAtOldPsi[i], conductance[i], misses);
             } else {
                 reopen(i, tap, misses);
             }
@@ -156,10 +163,32 @@ final class DropWork {
         clipped = 0.0;
     }
 
-    /** Turns one tap valve, and gives its drop at once the flow that the last pressures ask for. */
-    void turnValve(int drop, double valveK, double[] psi) {
-        drops.setValve(placeOf[drop], valveK);
-        settle(placeOf[drop], psi);
+    /**
+     * Turns one tap valve, and gives its drop at once the flow that the last pressures ask for.
+     *
+     * @return whether it opens at the pressure at which it did before, and still has some resistance
+     */
+    boolean turnValve(int drop, double valveK, double[] psi) {
+        int i = placeOf[drop];
+        double opened = drops.opensAt(i);
+        drops.setValve(i, valveK);
+        settle(i, psi);
+        setTangent(i);
+        return drops.opensAt(i) == opened && !drops.isFree(i);
+    }
+
+    private void setTangent(int i) {
+        drops.at(i, flow[i]);
+        conductance[i] = flow[i] > 0.0 ? 1.0 / drops.slope : 0.0;
+        flowAtOldPsi[i] = flow[i];
+        curve[i] = 0.5 * drops.bend;
+    }
+
+    /** Puts the drops of a chain into the system with the tangents they have. */
+    void loadKept(int chain) {
+        for (int i = blocks.begin(chain); i < blocks.begin(chain + 1); i++) {
+            frame.addDrop(dropUnknown[i], conductance[i], flow[i]);
+        }
     }
 
     /** The block that a drop of the network belongs to. */
@@ -194,18 +223,11 @@ final class DropWork {
         }
     }
 
-    private void tangent(int i, double tapPsi, Misses misses) {
-        drops.at(i, flow[i]);
-        double miss = tapPsi - drops.psi;
-        load(i, tapPsi, miss, misses);
-    }
-
-    private void load(int i, double tapPsi, double miss, Misses misses) {
-        double g = 1.0 / drops.slope;
+    private void tangent(int i, double tapPsi, double miss, double slope, Misses misses) {
+        double g = 1.0 / slope;
         double whole = flow[i] + miss * g;
         conductance[i] = g;
         flowAtOldPsi[i] = whole;
-        curve[i] = 0.5 * drops.bend;
         misses.element(miss, g, ambientPi + Math.abs(tapPsi));
         frame.addDrop(dropUnknown[i], g, whole);
     }
@@ -217,7 +239,8 @@ final class DropWork {
         misses.flow(flow[i] - before);
         if (flow[i] > 0.0) {
             drops.at(i, flow[i]);
-            load(i, tapPsi, 0.0, misses);
+            curve[i] = 0.5 * drops.bend;
+            tangent(i, tapPsi, 0.0, drops.slope, misses);
         } else {
             conductance[i] = 0.0;
             flowAtOldPsi[i] = 0.0;
@@ -235,7 +258,7 @@ final class DropWork {
     void advance(int block, double[] psi, double highestPsi, double share, Moved moved) {
         for (int i = blocks.begin(block); i < blocks.begin(block + 1); i++) {
             double old = flow[i];
-            double whole = flowAtOldPsi[i] + conductance[i] * frame.right[dropUnknown[i]];
+            double whole = flowAtOldPsi[i] + conductance[i] * frame.change[dropUnknown[i]];
             double next = old + share * (whole - old);
             if (!(next > 0.0 && next <= TRUST * old)) {
                 double kept = kept(i, next, psi[dropKnot[i]], highestPsi);

@@ -46,7 +46,7 @@ final class Ducts {
         double temperature = conditions.pipeTemperatureK();
         PipeLaw law = tubing.law(conditions);
         double area = Tube.areaM2(tubing.boreM());
-        rePerKgPerS[i] = law.reynoldsSPerKg();
+        rePerKgPerS[i] = law.frictionPa2SPerKg() > 0.0 ? law.reynoldsSPerKg() : 0.0;
         relativeRoughness[i] = law.relativeRoughness();
         friction[i] = law.frictionPa2SPerKg();
         fittings[i] = law.lossPa2S2PerKg2();
@@ -68,6 +68,38 @@ final class Ducts {
                     + 2.0 * fittings[i];
         } else {
             written(i, kgPerS, re);
+        }
+    }
+
+    /**
+     * The same for a range of them, into arrays: what a solver asks all the time.
+     *
+     * @param curves takes half of what {@link #bend} says
+     */
+    void at(int from, int to, double[] flows, double[] losses, double[] slopes, double[] curves) {
+        FrictionTable[] tables = table;
+        double[] rubbing = friction;
+        double[] fitted = fittings;
+        double[] rePerFlow = rePerKgPerS;
+        for (int i = from; i < to; i++) {
+            double size = Math.abs(flows[i]);
+            double re = size * rePerFlow[i];
+            FrictionTable pieces = tables[i];
+            if (pieces != null && re < FrictionTable.END_RE) {
+                FrictionPiece piece = pieces.piece(re);
+                double place = piece.place(re);
+                double product = piece.value(place);
+                double rise = piece.slope(place);
+                double half = fitted[i];
+                losses[i] = (rubbing[i] * product + half * size) * flows[i];
+                slopes[i] = rubbing[i] * (product + re * rise) + 2.0 * half * size;
+                curves[i] = rubbing[i] * rePerFlow[i] * (rise + 0.5 * re * piece.bend(place)) + half;
+            } else {
+                at(i, flows[i]);
+                losses[i] = loss;
+                slopes[i] = slope;
+                curves[i] = 0.5 * bend;
+            }
         }
     }
 
@@ -105,9 +137,9 @@ final class Ducts {
         return Friction.LAMINAR_DARCY_TIMES_RE * friction[i];
     }
 
-    /** Flow up to which friction is a straight line; without friction it always is. */
-    double laminarBelow(int i) {
-        return friction[i] == 0.0 ? Double.POSITIVE_INFINITY : FrictionTable.LAMINAR_TO_RE / rePerKgPerS[i];
+    /** Whether friction is a straight line up to a flow; without friction it always is. */
+    boolean isLaminar(int i, double kgPerS) {
+        return kgPerS * rePerKgPerS[i] <= FrictionTable.LAMINAR_TO_RE;
     }
 
     /** Factor of the square of the flow, of the fittings alone. */

@@ -46,8 +46,11 @@ final class Frame {
     private final double[] restGround;
     private final double[] restRight;
 
-    /** Right side before {@link #solve}, change of ψ after it; at the end a nothing, for all that is held. */
+    /** Right side before elimination: what enters each unknown. One more at the end, for all that is held. */
     final double[] right;
+
+    /** Change of ψ of each unknown as {@link #solve} found it; at the end a nothing, for all that is held. */
+    final double[] change;
 
     Frame(Shape shape, Knots knots, boolean[] held) {
         int count = shape.pipes();
@@ -79,6 +82,7 @@ final class Frame {
         link = new double[numbering.links() + 1];
         ground = new double[unknowns + 1];
         right = new double[unknowns + 1];
+        change = new double[unknowns + 1];
         restLink = new double[numbering.restLow.length + 1];
         restGround = new double[rest + 1];
         restRight = new double[rest + 1];
@@ -213,23 +217,22 @@ final class Frame {
         }
         cholesky.factor(restLink, restGround);
         cholesky.solve(restRight);
-        System.arraycopy(restRight, 0, right, inner, rest);
-        right[unknowns()] = 0.0;
+        System.arraycopy(restRight, 0, change, inner, rest);
     }
 
     /** Solves for the inner knots of a chain, the rest being solved. */
     void back(int chain) {
-        double xA = right[numbering.endA[chain]];
-        double xB = right[numbering.endB[chain]];
-        chainFactor.back(chain, xA, xB, link, right);
+        double a = change[numbering.endA[chain]];
+        double b = change[numbering.endB[chain]];
+        chainFactor.back(chain, a, b, link, ground, right, change);
     }
 
     /** How far the ends of a chain have moved in ψ. */
     double endsMoved(int chain) {
-        return Math.max(Math.abs(right[numbering.endA[chain]]), Math.abs(right[numbering.endB[chain]]));
+        return Math.max(Math.abs(change[numbering.endA[chain]]), Math.abs(change[numbering.endB[chain]]));
     }
 
-    /** Turns {@link #right} into the change of ψ at each unknown. */
+    /** Finds the {@link #change} of ψ at each unknown. */
     void solve() {
         for (int chain = 0; chain < chains; chain++) {
             eliminate(chain);
@@ -243,11 +246,11 @@ final class Frame {
     /** Change of ψ of a knot after {@link #solve}. */
     double change(int knot) {
         int unknown = unknownOfKnot[knot];
-        return unknown < 0 ? 0.0 : right[unknown];
+        return unknown < 0 ? 0.0 : change[unknown];
     }
 
     /** Change of the fall of ψ along a pipe after {@link #solve}. */
     double changeAlong(int pipe) {
-        return right[endA[pipe]] - right[endB[pipe]];
+        return change[endA[pipe]] - change[endB[pipe]];
     }
 }

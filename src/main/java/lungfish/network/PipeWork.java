@@ -24,7 +24,7 @@ final class PipeWork {
     private boolean logTerm;
     private double ambientPi;
     private final boolean[] idle;
-    private final double[] laminarBelow;
+    private final boolean[] plain;
     private final double[] curve;
     private final double[] chord;
     private final double[] flatBelow;
@@ -38,8 +38,8 @@ final class PipeWork {
     PipeWork(Frame frame, Network network, Laws laws) {
         this.frame = frame;
         int count = frame.pipes.count();
+        plain = new boolean[frame.chains + 1];
         idle = new boolean[count];
-        laminarBelow = new double[count];
         curve = new double[count];
         ducts = new Ducts(count, laws);
         chord = new double[count];
@@ -64,15 +64,25 @@ final class PipeWork {
             double lively = density * START_M_PER_S * Tube.areaM2(pipe.boreM());
             ducts.at(i, lively);
             chord[i] = lively / ducts.loss;
-            laminarBelow[i] = ducts.laminarBelow(i);
             boolean flat = ducts.slopeAtRest(i) == 0.0 && ducts.square(i) > 0.0;
             flatBelow[i] = flat ? Math.sqrt(TINY_PSI / ducts.square(i)) : 0.0;
         }
+        findPlain();
     }
 
-    /** Nothing moves. */
-    void rest() {
-        Arrays.fill(flow, 0.0);
+    /** Blocks in which no pipe lies within one knot, none is flat at rest, and no law asks for pressures. */
+    private void findPlain() {
+        for (int block = 0; block < plain.length; block++) {
+            plain[block] = !logTerm;
+            for (int i = frame.pipes.begin(block); i < frame.pipes.begin(block + 1); i++) {
+                plain[block] &= !idle[i] && ducts.slopeAtRest(i) > 0.0;
+            }
+        }
+    }
+
+    /** Nothing moves in a block. */
+    void rest(int block) {
+        Arrays.fill(flow, frame.pipes.begin(block), frame.pipes.begin(block + 1), 0.0);
     }
 
     /** Nothing moves between certain knots. */
@@ -100,8 +110,9 @@ final class PipeWork {
     }
 
     /** Puts each pipe into the system as its chord. */
-    void loadChords(double[] psi) {
-        for (int i = 0; i < flow.length; i++) {
+    void loadChords(int block, double[] psi) {
+        int end = frame.pipes.begin(block + 1);
+        for (int i = frame.pipes.begin(block); i < end; i++) {
             if (!idle[i]) {
                 conductance[i] = chord[i];
                 flowAtOldPsi[i] = chord[i] * (psi[frame.knotA[i]] - psi[frame.knotB[i]]);
@@ -119,11 +130,37 @@ final class PipeWork {
 
     /** Puts each pipe of a block into the system as the tangent of its law at its present flow. */
     void loadTangents(int block, double[] psi, Misses misses) {
+        int begin = frame.pipes.begin(block);
         int end = frame.pipes.begin(block + 1);
-        for (int i = frame.pipes.begin(block); i < end; i++) {
+        if (plain[block]) {
+            ducts.at(begin, end, flow, flowAtOldPsi, conductance, curve);
+            loadPlain(begin, end, psi, misses);
+            return;
+        }
+        for (int i = begin; i < end; i++) {
             if (!idle[i]) {
                 loadTangent(i, psi[frame.knotA[i]], psi[frame.knotB[i]], misses);
             }
+        }
+    }
+
+    /** Turns losses and slopes, which stand in the arrays of the tangents, into these. */
+    private void loadPlain(int begin, int end, double[] psi, Misses misses) {
+        int[] knotA = frame.knotA;
+        int[] knotB = frame.knotB;
+        double[] flows = flow;
+        double[] atOldPsi = flowAtOldPsi;
+        double[] conductances = conductance;
+        for (int i = begin; i < end; i++) {
+            double psiA = psi[knotA[i]];
+            double psiB = psi[knotB[i]];
+            double miss = psiA - psiB - atOldPsi[i];
+            double g = 1.0 / conductances[i];
+            double whole = flows[i] + g * miss;
+            conductances[i] = g;
+            atOldPsi[i] = whole;
+            misses.element(miss, g, ambientPi + Math.max(Math.abs(psiA), Math.abs(psiB)));
+            frame.addPipe(i, g, whole);
         }
     }
 
@@ -149,6 +186,15 @@ final class PipeWork {
     void keep(int chain) {
         for (int i = frame.pipes.begin(chain); i < frame.pipes.edgeEnd(chain); i++) {
             frame.addKept(i, flow[i]);
+        }
+    }
+
+    /** Puts the pipes of a chain into the system with the tangents they have. */
+    void loadKept(int chain) {
+        for (int i = frame.pipes.begin(chain); i < frame.pipes.begin(chain + 1); i++) {
+            if (!idle[i]) {
+                frame.addPipe(i, conductance[i], flow[i]);
+            }
         }
     }
 
@@ -226,7 +272,7 @@ final class PipeWork {
                 }
                 flow[i] = next;
                 flowAtOldPsi[i] = next;
-                boolean laminar = size <= laminarBelow[i] && Math.abs(old) <= laminarBelow[i];
+                boolean laminar = ducts.isLaminar(i, Math.max(size, Math.abs(old)));
                 moved.element(next - old, laminar ? Double.POSITIVE_INFINITY : size, curve[i], conductance[i]);
             }
         }

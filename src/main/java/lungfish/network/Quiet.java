@@ -16,10 +16,12 @@ final class Quiet {
 
     private final double[] root;
     private final boolean[] kept;
+    private final boolean[] touched;
 
     Quiet(int blocks) {
         root = new double[blocks];
         kept = new boolean[blocks];
+        touched = new boolean[blocks];
         stirAll();
     }
 
@@ -33,6 +35,15 @@ final class Quiet {
         root[block] = Double.POSITIVE_INFINITY;
     }
 
+    /** One tangent of a block is another; it must be eliminated anew, the others as they were. */
+    void touch(int block) {
+        touched[block] = true;
+    }
+
+    boolean isTouched(int block) {
+        return touched[block];
+    }
+
     boolean isQuiet(int block) {
         return root[block] <= 1.0;
     }
@@ -40,7 +51,13 @@ final class Quiet {
     /** A block gets new tangents. */
     void renewed(int block) {
         root[block] = 0.0;
+        eliminated(block);
+    }
+
+    /** A block is eliminated anew. */
+    void eliminated(int block) {
         kept[block] = false;
+        touched[block] = false;
     }
 
     /** A block keeps its tangents. */

@@ -9,20 +9,15 @@ import java.util.Arrays;
 final class StartPressures {
     private static final int HALVINGS = 12;
 
-    private final int[] dropPiece;
-    private final int[] blowerPiece;
+    private final Knots knots;
     private final DropWork drops;
     private final BlowerWork blowers;
     private final double[] balance;
 
-    StartPressures(Shape shape, Knots knots, DropWork drops, BlowerWork blowers) {
+    StartPressures(Knots knots, DropWork drops, BlowerWork blowers) {
+        this.knots = knots;
         this.drops = drops;
         this.blowers = blowers;
-        dropPiece = new int[drops.count()];
-        Arrays.setAll(dropPiece, i -> knots.piece[drops.knot(i)]);
-        blowerPiece = new int[blowers.laws().count()];
-        Arrays.setAll(blowerPiece, i -> knots.piece[
-                knots.ofNode[shape.sourceNode[blowers.laws().source(i)]]]);
         balance = new double[knots.pieces];
     }
 
@@ -69,12 +64,14 @@ final class StartPressures {
     /** What comes in less what goes out at one pressure a piece. */
     private void weigh(double[] psi) {
         Arrays.fill(balance, 0.0);
-        for (int i = 0; i < dropPiece.length; i++) {
-            balance[dropPiece[i]] -= drops.laws().mostFlow(i, psi[dropPiece[i]]);
+        for (int i = 0; i < drops.count(); i++) {
+            int piece = knots.piece[drops.knot(i)];
+            balance[piece] -= drops.laws().mostFlow(i, psi[piece]);
         }
-        for (int i = 0; i < blowerPiece.length; i++) {
-            blowers.laws().at(i, psi[blowerPiece[i]]);
-            balance[blowerPiece[i]] += blowers.laws().flow;
+        for (int i = 0; i < blowers.laws().count(); i++) {
+            int piece = knots.piece[blowers.knot(i)];
+            blowers.laws().at(i, psi[piece]);
+            balance[piece] += blowers.laws().flow;
         }
     }
 }

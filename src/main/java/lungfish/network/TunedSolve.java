@@ -133,9 +133,11 @@ final class TunedSolve implements Walk.Elements {
     }
 
     private void start() {
-        pipes.rest();
         frame.clear();
-        pipes.loadChords(psi);
+        for (int block = 0; block <= frame.chains; block++) {
+            pipes.rest(block);
+            pipes.loadChords(block, psi);
+        }
         loadTargets();
         step(1.0);
     }
@@ -173,7 +175,7 @@ final class TunedSolve implements Walk.Elements {
     public void step(double share) {
         frame.solve();
         for (int k = 0; k < frame.unknowns(); k++) {
-            psi[frame.knotOfUnknown[k]] += share * frame.right[k];
+            psi[frame.knotOfUnknown[k]] += share * frame.change[k];
         }
         for (int block = 0; block <= frame.chains; block++) {
             pipes.advance(block, Double.POSITIVE_INFINITY, share, moved);

@@ -32,7 +32,7 @@ final class Walk {
         /** Whether what enters each knot leaves it. */
         boolean isBalanced();
 
-        /** Solves the frame and takes that share of the step. */
+        /** Solves the frame and takes that share of the step; some may wait for the next load with it. */
         void step(double share);
     }
 
@@ -86,6 +86,7 @@ final class Walk {
             elements.step(i < shortened ? SHORT : 1.0);
             steps++;
         }
+        elements.load();
         return false;
     }
 }

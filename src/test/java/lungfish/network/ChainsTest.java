@@ -112,7 +112,7 @@ final class ChainsTest {
             CommonOps_DDRM.solve(matrix, right, dense);
         }
         for (int k = 0; k < count; k++) {
-            assertThat(frame.right[k]).isCloseTo(dense.get(k), within(1e-9));
+            assertThat(frame.change[k]).isCloseTo(dense.get(k), within(1e-9));
         }
     }
 
@@ -131,10 +131,12 @@ final class ChainsTest {
         // four knots in a row with no ground, links of 1, between ends that move by 1 and by 6: a straight line
         ChainFactor factor = new ChainFactor(new int[] {0, 4});
         double[] link = {1.0, 1.0, 1.0, 1.0, 1.0};
-        factor.eliminate(0, link, new double[4], new double[] {9.0, 9.0, 9.0, 9.0});
+        double[] inverse = new double[4];
+        double[] carried = {9.0, 9.0, 9.0, 9.0};
+        factor.eliminate(0, link, inverse, carried);
         factor.keep(0);
         double[] x = new double[4];
-        factor.back(0, 1.0, 6.0, link, x);
+        factor.back(0, 1.0, 6.0, link, inverse, carried, x);
         double[] line = {2.0, 3.0, 4.0, 5.0};
         for (int k = 0; k < 4; k++) {
             assertThat(x[k]).isCloseTo(line[k], withinPercentage(1e-12));
