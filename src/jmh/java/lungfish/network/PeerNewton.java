@@ -145,7 +145,18 @@ final class PeerNewton {
     int solve() {
         Arrays.fill(psi, sourcePsi);
         start();
-        for (int steps = 1; steps < 30; steps++) {
+        return home(1);
+    }
+
+    /** Solves from its last answer after one valve was turned; returns its linear solves. */
+    int solve(int drop, double valveK) {
+        drops.setValve(drop, valveK);
+        dropFlow[drop] = drops.flowAt(drop, psi[dropAt[drop]]);
+        return home(0);
+    }
+
+    private int home(int begun) {
+        for (int steps = begun; steps < 30; steps++) {
             if (load() <= 1.0) {
                 return steps;
             }

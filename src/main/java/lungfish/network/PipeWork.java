@@ -273,7 +273,11 @@ final class PipeWork {
                 flow[i] = next;
                 flowAtOldPsi[i] = next;
                 boolean laminar = ducts.isLaminar(i, Math.max(size, Math.abs(old)));
-                moved.element(next - old, laminar ? Double.POSITIVE_INFINITY : size, curve[i], conductance[i]);
+                if (laminar) {
+                    moved.square(next - old, curve[i], conductance[i]);
+                } else {
+                    moved.element(next - old, size, curve[i], conductance[i]);
+                }
             }
         }
     }

@@ -4,16 +4,10 @@ import java.util.Arrays;
 
 /**
  * Which blocks need no new tangents: those in which no flow has moved since they were set by more than leaves every law
- * on its tangent.
- *
- * <p>A law h leaves its tangent by {@code h″ Δ²/2} and by a third term that is smaller by {@code δ = Δ/ṁ} times what the
- * law bends by: at most 36 where Churchill's friction leaves the laminar line, for there f·Re rises with a term that
- * goes as Re³⁶. With δ at most 1e-5 that third term is below 1e-13 of the element's own flow, whatever the second; the
- * second is counted. The square root of a miss grows with Δ, so roots of several steps add up.
+ * on its tangent ({@link Moved}). What a law misses grows with the square of the change, so the roots of several steps
+ * add up.
  */
 final class Quiet {
-    private static final double MOST_SHARE = 1e-5;
-
     private final double[] root;
     private final boolean[] kept;
     private final boolean[] touched;
@@ -72,9 +66,8 @@ final class Quiet {
 
     /** A block has taken a whole step. */
     void moved(int block, Moved moved, Misses misses, double pi) {
-        double bent = misses.ofTangent(moved.missedPsi(), moved.missedKgPerS(), pi);
-        root[block] += Math.max(Math.sqrt(bent), moved.share() / MOST_SHARE);
-        if (moved.isBounded()) {
+        root[block] += Math.sqrt(misses.ofTangent(moved.missedPsi(), moved.missedKgPerS(), pi));
+        if (moved.isFar()) {
             stir(block);
         }
     }

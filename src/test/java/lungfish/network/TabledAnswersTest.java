@@ -49,7 +49,7 @@ final class TabledAnswersTest {
 
     private static void turnedValveByValve(Network network, Random dice) {
         AsSetSolve warm = solver(network, Laws.TABLED);
-        Assume.that(warm.solve() == null);
+        Assume.that(warm.solve() == null && !network.drops().isEmpty());
         List<Drop> drops = new ArrayList<>(network.drops());
         for (int turn = 0; turn < TURNS; turn++) {
             int i = dice.nextInt(drops.size());
@@ -57,12 +57,13 @@ final class TabledAnswersTest {
             drops.set(i, drops.get(i).withValveK(valveK));
             warm.turnValve(i, valveK);
             if (dice.nextBoolean()) {
-                assertThat(warm.solve()).isNull();
+                warm.solve();
             }
         }
         AsSetSolve cold = solver(network.withDrops(drops), Laws.WRITTEN);
-        assertThat(warm.solve()).isNull();
-        assertThat(cold.solve()).isNull();
+        Refused refused = cold.solve();
+        assertThat(warm.solve()).isEqualTo(refused);
+        Assume.that(refused == null);
         same(network, warm, cold);
     }
 
