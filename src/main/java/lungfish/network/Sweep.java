@@ -156,14 +156,21 @@ final class Sweep implements Walk.Elements {
         blowers.loadTangents(anyPsi, counted);
     }
 
-    /** A step through wide and narrow pipes together may leave the balance rough; the next one mends it. */
+    /**
+     * A step through wide and narrow pipes together may leave the balance rough; the next one mends it, when nothing
+     * that is kept is taken for balanced.
+     */
     @Override
     public boolean isBalanced() {
         Arrays.fill(balance, 0.0);
         pipes.addTo(balance);
         drops.addTo(balance);
         blowers.addTo(balance);
-        return misses.isBalanced(frame.largest(balance));
+        boolean isBalanced = misses.isBalanced(frame.largest(balance));
+        if (!isBalanced) {
+            quiet.stirAll();
+        }
+        return isBalanced;
     }
 
     @Override
