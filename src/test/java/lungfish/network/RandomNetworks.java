@@ -8,11 +8,14 @@ import java.util.Random;
 
 /** Networks by the throw of dice, the same for the same seed: {@link #roomLike} as a keeper builds, {@link #nasty} as none does. */
 final class RandomNetworks {
+    /** Neighbouring seeds give this generator nearly the same first draw. */
+    private static final long SCATTERED = 0x9E3779B97F4A7C15L;
+
     private final Random dice;
     private final boolean nasty;
 
     private RandomNetworks(long seed, boolean nasty) {
-        this.dice = new Random(seed);
+        this.dice = new Random(seed * SCATTERED);
         this.nasty = nasty;
     }
 
@@ -45,7 +48,14 @@ final class RandomNetworks {
                 drops.add(drop("d" + i + "-" + k, "n" + i));
             }
         }
-        return new Network(conditions(), nodes, pipes, drops, sources(count), Optional.empty());
+        Network network = new Network(conditions(), nodes, pipes, drops, sources(count), Optional.empty());
+        return nasty && chance(0.03) ? shut(network) : network;
+    }
+
+    private static Network shut(Network network) {
+        return network.withDrops(network.drops().stream()
+                .map(drop -> drop.withValveK(Drop.SHUT_K))
+                .toList());
     }
 
     private Conditions conditions() {
