@@ -100,11 +100,15 @@ final class BlowerWork {
         }
     }
 
-    /** Keeps a step from crossing the kinks of check valves at the blowers. */
-    void stopAtKinks(double[] psi) {
+    /** Keeps a step from crossing the kinks of check valves at the blowers; returns whether one would have. */
+    boolean stopAtKinks(double[] psi) {
+        boolean isStopped = false;
         for (int i = 0; i < knot.length; i++) {
-            psi[knot[i]] = blowers.stoppedAtShut(i, beforePsi[i], psi[knot[i]]);
+            double whole = psi[knot[i]];
+            psi[knot[i]] = blowers.stoppedAtShut(i, beforePsi[i], whole);
+            isStopped |= psi[knot[i]] != whole;
         }
+        return isStopped;
     }
 
     /** Takes the step that the system gave. */

@@ -69,6 +69,11 @@ final class Moved {
         }
     }
 
+    /** Whether some flow or pressure did not take the step that it was given. */
+    boolean isBounded() {
+        return bounded;
+    }
+
     /** Whether some flow moved further than tangents can be judged for. */
     boolean isFar() {
         return bounded || !(share <= MOST_SHARE);

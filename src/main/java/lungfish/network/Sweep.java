@@ -178,10 +178,13 @@ final class Sweep implements Walk.Elements {
         frame.solveRest();
         blowers.remember(psi);
         advancePsi(frame.chains, share);
-        blowers.stopAtKinks(psi);
+        boolean isCut = blowers.stopAtKinks(psi) || moved.isBounded();
         advanceFlows(frame.chains, share);
         blowers.advance(share);
         waitingShare = share;
+        if (isCut) {
+            quiet.stirAll(); // a chain would follow where the system sent its ends, not where they were stopped
+        }
     }
 
     private void advance(int block, double share) {
