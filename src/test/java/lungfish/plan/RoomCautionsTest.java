@@ -7,10 +7,14 @@ import static lungfish.room.Rooms.aRoom;
 import static lungfish.room.Rooms.aTank;
 import static lungfish.room.Rooms.anOutlet;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import lungfish.quantity.Dimension;
+import lungfish.reason.Amount;
 import lungfish.reason.Code;
 import lungfish.reason.PartId;
 import lungfish.room.Circuit;
@@ -18,8 +22,10 @@ import lungfish.room.CircuitId;
 import lungfish.room.Climate;
 import lungfish.room.OutletBuilder;
 import lungfish.room.Point;
+import lungfish.room.RackBuilder;
 import lungfish.room.Room;
 import lungfish.room.RoomBuilder;
+import lungfish.room.TankBuilder;
 import org.junit.jupiter.api.Test;
 
 /** What the plan takes for granted when it warns. */
@@ -57,5 +63,43 @@ final class RoomCautionsTest {
                 .filteredOn(each -> each.what().contains("humidity"))
                 .extracting(each -> each.dimension())
                 .containsExactly(Dimension.SHARE);
+    }
+
+    private static List<Amount> floorLoad(RackBuilder rack) {
+        Room room = aRoom().with(rack)
+                .with(aMain("main", false, new Point(0.2, 0.2, 2.2), new Point(4, 0.2, 2.2)))
+                .with(aBlower("central").at(0.2, 0.2, 2.1))
+                .build();
+        return new Planner(DemoPlans.CATALOGUE)
+                .plan(room).findings().stream()
+                        .filter(finding -> finding.code() == Code.FLOOR_LOAD)
+                        .flatMap(finding -> finding.amounts().stream())
+                        .toList();
+    }
+
+    private static TankBuilder aTankOf100Litres(String id) {
+        return aTank(id).sized(0.4, 0.4, 0.7).waterDepthM(0.625);
+    }
+
+    /**
+     * 100 kg of rack and three times 100 kg of water on 1.2 × 0.4 m: 400 · 9.80665 / 0.48 = 8.172 kPa, 170.7 lb/ft²; water of 25 °C
+     * is 0.3 % lighter than that. The floor: 40 lb/ft² = 1.915 kPa, International Residential Code, Table R301.5.
+     */
+    @Test
+    void aRackOfThreeHundredLitresIsHeavierThanAFloorIsBuiltFor() {
+        List<Amount> amounts = floorLoad(aRack("A")
+                .sized(1.2, 0.4)
+                .weighing(100)
+                .shelf(0.3, aTankOf100Litres("1"), aTankOf100Litres("2"), aTankOf100Litres("3")));
+        assertThat(amounts).extracting(Amount::name).containsExactly("found", "allowed");
+        assertThat(amounts.get(0).si()).isCloseTo(8172, withinPercentage(0.5));
+        assertThat(amounts.get(1).si()).isCloseTo(1915, within(1.0));
+    }
+
+    /** 50 kg of rack on 1.2 × 0.4 m are 1.0 kPa: 50 · 9.80665 / 0.48. */
+    @Test
+    void aRackThatTheFloorCarriesIsNoCaution() {
+        assertThat(floorLoad(aRack("A").sized(1.2, 0.4).weighing(50).shelf(0.3)))
+                .isEmpty();
     }
 }

@@ -18,6 +18,7 @@ public final class RackBuilder {
     private double yM;
     private double widthM = 2;
     private double depthM = 0.5;
+    private OptionalDouble ownMassKg = OptionalDouble.empty();
 
     RackBuilder(String id) {
         this.id = id;
@@ -37,6 +38,11 @@ public final class RackBuilder {
     public RackBuilder sized(double width, double depth) {
         widthM = width;
         depthM = depth;
+        return this;
+    }
+
+    public RackBuilder weighing(double kg) {
+        ownMassKg = OptionalDouble.of(kg);
         return this;
     }
 
@@ -60,17 +66,6 @@ public final class RackBuilder {
     }
 
     public Rack build() {
-        return new Rack(
-                new RackId(id),
-                "Rack " + id,
-                stage,
-                step,
-                xM,
-                yM,
-                turn,
-                widthM,
-                depthM,
-                OptionalDouble.empty(),
-                shelves);
+        return new Rack(new RackId(id), "Rack " + id, stage, step, xM, yM, turn, widthM, depthM, ownMassKg, shelves);
     }
 }

@@ -21,13 +21,18 @@ final class PublishedFile {
     private PublishedFile() {}
 
     static List<PublishedRow> rows(String name) {
+        List<PublishedRow> rows = new ArrayList<>();
+        nodes(name).forEach(node -> rows.add(row(node)));
+        return List.copyOf(rows);
+    }
+
+    /** The rows of a file, as they stand there. */
+    static JsonNode nodes(String name) {
         try (InputStream in = PublishedFile.class.getResourceAsStream("/lungfish/published/" + name)) {
             if (in == null) {
                 throw new IllegalArgumentException("no published file " + name);
             }
-            List<PublishedRow> rows = new ArrayList<>();
-            MAPPER.readTree(in).forEach(node -> rows.add(row(node)));
-            return List.copyOf(rows);
+            return MAPPER.readTree(in);
         } catch (IOException e) {
             throw new UncheckedIOException(name, e);
         }
@@ -59,7 +64,8 @@ final class PublishedFile {
         throw new IllegalArgumentException("a tolerance without an amount: " + node);
     }
 
-    private static String text(JsonNode node, String name) {
+    /** A text that must be there. */
+    static String text(JsonNode node, String name) {
         JsonNode value = node.path(name);
         if (!value.isTextual() || value.textValue().isBlank()) {
             throw new IllegalArgumentException("'" + name + "' is missing in " + node);

@@ -21,13 +21,14 @@ final class ValidationPage {
 
     private ValidationPage() {}
 
-    static String of(List<CheckGroup> groups) {
+    static String of(List<CheckGroup> groups, List<NotComputed> others) {
         ValidationPage written = new ValidationPage();
         List<Section> sections = groups.stream()
                 .map(each -> new Section(each, each.comparisons()))
                 .toList();
         written.writeSummary(sections);
         sections.forEach(written::writeSection);
+        written.writeOthers(others);
         return written.page.toString();
     }
 
@@ -71,6 +72,24 @@ final class ValidationPage {
         page.append('\n');
         for (int i = 0; i < notes.size(); i++) {
             page.append(i + 1).append(". ").append(notes.get(i)).append('\n');
+        }
+    }
+
+    /** What is left, so that nobody looks for it in vain. */
+    private void writeOthers(List<NotComputed> others) {
+        page.append("\n## Held otherwise, or not at all\n\n");
+        page.append(
+                "Published values that we know of and that no figure of ours stands beside, each with the reason.\n\n");
+        row("id", "what", "given", "published", "why", "source, seen");
+        row("---", "---", "---", "---:", "---", "---");
+        for (NotComputed each : others) {
+            row(
+                    each.id(),
+                    each.what(),
+                    each.inputs().text(),
+                    each.printed() + " " + each.unit(),
+                    each.why(),
+                    each.source() + "; " + each.status());
         }
     }
 
