@@ -2,13 +2,10 @@ package lungfish.corpus;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.io.InputStream;
 import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 import java.util.List;
-import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -35,21 +32,10 @@ final class CorpusTest {
         }
     }
 
-    private static List<byte[]> corpus(Fed fed) throws IOException {
-        String name = "/lungfish/corpus/" + fed.name().toLowerCase(Locale.ROOT) + ".txt";
-        try (InputStream in = CorpusTest.class.getResourceAsStream(name)) {
-            assertThat(in).as(name).isNotNull();
-            return new String(in.readAllBytes(), StandardCharsets.US_ASCII)
-                    .lines()
-                    .map(line -> Base64.getDecoder().decode(line))
-                    .toList();
-        }
-    }
-
     @ParameterizedTest
     @EnumSource(Fed.class)
-    void nothingOfTheCorpusThrowsOrFillsTheMemory(Fed fed) throws IOException {
-        List<byte[]> corpus = corpus(fed);
+    void nothingOfTheCorpusThrowsOrFillsTheMemory(Fed fed) {
+        List<byte[]> corpus = Corpus.of(fed);
 
         assertThat(corpus).hasSizeGreaterThan(20);
         for (byte[] bytes : corpus) {
