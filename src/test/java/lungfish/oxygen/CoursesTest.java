@@ -80,6 +80,24 @@ final class CoursesTest {
         assertThat(course.budget().change()).isCloseTo(course.endGPerM3() - start, offset(1e-11));
     }
 
+    /** What the surface brings stops where the water holds what the room's air gives it, whoever lives there or not. */
+    @Property(tries = 200)
+    void withoutAirNoTankComesAboveSaturation(
+            @ForAll @DoubleRange(min = 0, max = 8.2) double start,
+            @ForAll @DoubleRange(min = 0, max = 400) double mgPerHour,
+            @ForAll @DoubleRange(min = 0, max = 50) double micrometresPerS,
+            @ForAll boolean stirred) {
+        double saturation = 8.2;
+        Balance balance =
+                new Balance(0.08, 0.2, saturation, 8, mgPerHour * 1e-3 / HOUR_S, 0, 1.4, micrometresPerS * 1e-6, 5e-5);
+
+        Course course = Courses.of(balance, start, List.of(new Phase(0, new Breath(0, stirred), true)), 48 * HOUR_S);
+
+        for (int hour = 0; hour <= 48; hour++) {
+            assertThat(course.atS(hour * HOUR_S)).isLessThanOrEqualTo(saturation + 1e-4); // the integrator's own error
+        }
+    }
+
     /** To a ten-thousandth of a mg/L: a tank that is stirred so hard holds the integrator at its longest stable step. */
     @Test
     void aTankInBalanceStaysThere() {
