@@ -8,7 +8,7 @@ public final class Compression {
     /** (k − 1)/k of air. */
     public static final double EXPONENT = 0.283;
 
-    /** Specific heat of air at constant pressure, J/(kg K), near room temperature. */
+    /** Specific heat of air at constant pressure, J/(kg K), near room temperature: any table of air, from memory. */
     public static final double HEAT_CAPACITY_J_PER_KG_K = 1005.0;
 
     private Compression() {}

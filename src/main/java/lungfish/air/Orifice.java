@@ -1,8 +1,11 @@
 package lungfish.air;
 
-/** A drilled hole with sharp edges: {@code Δp = ρ/2 (Q/(C A))²}. Low speeds, so that the air keeps its density. */
+/**
+ * A drilled hole with sharp edges: {@code Δp = ρ/2 (Q/(C A))²}, Bernoulli's equation with a contracted jet, as in every textbook of
+ * fluid mechanics (from memory). Low speeds, so that the air keeps its density.
+ */
 public final class Orifice {
-    /** Discharge coefficient of a sharp-edged hole in a wide wall. Textbooks print 0.61 to 0.62. */
+    /** Discharge coefficient of a sharp-edged hole in a wide wall. Textbooks print 0.61 to 0.62 (from memory). */
     public static final double DISCHARGE_COEFFICIENT = 0.61;
 
     private Orifice() {}

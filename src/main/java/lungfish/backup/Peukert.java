@@ -1,7 +1,7 @@
 package lungfish.backup;
 
 /**
- * Peukert's law with the rated time in it, {@code t = H (C/(I H))^k}. The form without H, {@code C/I^k}, is common and
+ * Peukert's law (1897, from memory) with the rated time in it, {@code t = H (C/(I H))^k}. The form without H, {@code C/I^k}, is common and
  * wrong: at its rated current a battery would not last its rated time.
  */
 public final class Peukert {

@@ -16,7 +16,7 @@ import lungfish.room.RunId;
 
 /** The pipe's own parts: stock, fittings with their bushes and adapters, what joins them and holds them up. */
 final class PipeParts {
-    /** One can of cement, m³. */
+    /** One can of cement, m³: common practice, no source. */
     private static final double CAN_M3 = 250e-6;
 
     private final Ways ways;

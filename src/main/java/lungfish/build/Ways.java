@@ -17,7 +17,7 @@ import lungfish.room.Run;
 
 /** How this keeper builds: what is said of it, and what is taken where nothing is said. */
 record Ways(Room room, Catalogue catalogue) {
-    /** Tubing with a wider bore takes the thread of the next size. */
+    /** Tubing with a wider bore takes the thread of the next size: common practice, no source. */
     private static final double WIDE_BORE_M = 0.0061;
 
     double kerfM() {

@@ -1,6 +1,9 @@
 package lungfish.network;
 
-/** Kinds of flow in a pipe. The bounds are names for people: the law is one formula throughout. */
+/**
+ * Kinds of flow in a pipe. The bounds are names for people: the law is one formula throughout. 2100 and 4000 as in Munson, Young and
+ * Okiishi, Fundamentals of Fluid Mechanics, ch. 8 (from memory).
+ */
 public enum Regime {
     /** Nothing moves. */
     STILL,

@@ -78,7 +78,7 @@ final class Ear {
                         .si());
     }
 
-    /** Q doubles with each wall, floor or ceiling beside the machine. */
+    /** Q doubles with each wall, floor or ceiling beside the machine: every textbook of room acoustics, from memory. */
     private double directivity(SoundSource source) {
         if (source.siting().outside() || source.siting().place().isEmpty()) {
             return ON_A_FLOOR;

@@ -3,7 +3,7 @@ package lungfish.noise;
 import lungfish.room.Shell;
 
 /**
- * A room as sound sees it.
+ * A room as sound sees it: the diffuse field of Sabine and Eyring, as in every textbook of room acoustics (from memory).
  *
  * @param surfaceM2 of all its walls, floor and ceiling
  * @param absorption mean of its surfaces, above 0 and below 1

@@ -14,7 +14,7 @@ import lungfish.network.Solved;
  * @param pipe position in the network's list of pipes
  */
 public record AirSpeed(double metresPerS, int pipe) {
-    /** Above this the loss law's left-out term begins to show. */
+    /** Above this the loss law's left-out term begins to show; our own, see decision 1. */
     public static final double FAST_M_PER_S = 20;
 
     public boolean isFast() {

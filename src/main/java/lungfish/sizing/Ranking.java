@@ -12,9 +12,9 @@ import lungfish.room.Wishes.Wish;
  * cannot run in a circle.
  */
 public final class Ranking {
-    /** Just heard by most people when two sounds are compared one after the other. */
+    /** Just heard by most people when two sounds are compared one after the other: common practice, no source. */
     public static final double LEVEL_STEP_DB = 3;
-    /** A difference of money, size or life that hardly decides a purchase, as a factor. */
+    /** A difference of money, size or life that hardly decides a purchase, as a factor: our own choice. */
     public static final double STEP_FACTOR = 1.1;
     /** Of the reserve, as a share of the targets; and of the time on battery, as a share of what is wished. */
     public static final double RESERVE_STEP = 0.05;

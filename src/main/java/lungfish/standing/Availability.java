@@ -2,7 +2,7 @@ package lungfish.standing;
 
 import org.hipparchus.distribution.discrete.BinomialDistribution;
 
-/** The usual formulas of repairable machines in steady state; Trivedi, Probability and Statistics with Reliability, ch. 6. */
+/** The usual formulas of repairable machines in steady state; Trivedi, Probability and Statistics with Reliability, ch. 6 (from memory). */
 public final class Availability {
     /** A year of 365 days, s: 8760 h, as usual in the field. */
     public static final double YEAR_S = 365 * 24 * 3600.0;
