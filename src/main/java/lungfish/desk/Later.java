@@ -30,6 +30,7 @@ public final class Later<Q, A> {
     private @Nullable A answer;
     private @Nullable Trouble trouble;
     private boolean isRunning;
+    private boolean isCurrent;
     private double share;
 
     /**
@@ -55,6 +56,7 @@ public final class Later<Q, A> {
     public void again(Q question) {
         long number = current.incrementAndGet();
         asked = question;
+        isCurrent = question.equals(answered);
         trouble = null;
         isRunning = true;
         share = 0;
@@ -75,6 +77,7 @@ public final class Later<Q, A> {
             front(number, () -> {
                 answer = found;
                 answered = question;
+                isCurrent = true;
                 isRunning = false;
             });
         } catch (CancellationException stopped) {
@@ -134,7 +137,8 @@ public final class Later<Q, A> {
 
     /** Whether the answer is that to the question asked last. */
     public boolean isCurrent() {
-        return answered != null && answered.equals(asked);
+        return isCurrent; // known since it was asked: a question may be a whole plan, and every cell of a list wants to
+        // know
     }
 
     public boolean isRunning() {

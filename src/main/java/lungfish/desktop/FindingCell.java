@@ -29,6 +29,7 @@ final class FindingCell extends JPanel implements ListCellRenderer<Finding> {
     private final Paragraph says;
     private final Paragraph mend;
     private int widthPx = 400;
+    private int laidFor;
 
     FindingCell(View view) {
         this.view = view;
@@ -40,13 +41,7 @@ final class FindingCell extends JPanel implements ListCellRenderer<Finding> {
     public Component getListCellRendererComponent(
             JList<? extends Finding> list, Finding finding, int index, boolean isSelected, boolean hasFocus) {
         widthPx = Math.max(view.px(200), list.getWidth() - view.px(WORD + 40));
-        setLayout(new MigLayout(
-                "insets " + view.px(6) + " " + view.px(12) + ", gap " + view.px(8) + " " + view.px(1),
-                "[" + view.px(WORD) + "!][grow]"));
-        removeAll();
-        add(word, "top, growx");
-        add(says, "growx, wrap");
-        add(mend, "cell 1 1, growx");
+        lay();
         Palette palette = view.look().palette();
         dress(word, finding.severity(), palette);
         says.setFont(view.look().type().body());
@@ -59,6 +54,23 @@ final class FindingCell extends JPanel implements ListCellRenderer<Finding> {
         setBorder(BorderFactory.createLineBorder(hasFocus ? palette.air() : getBackground(), view.px(1)));
         getAccessibleContext().setAccessibleName(word.getText() + ": " + says.getText() + " " + mend.getText());
         return this;
+    }
+
+    /** Anew only where text has got another size: a list asks for every cell in every frame of a drag. */
+    private void lay() {
+        int wordPx = view.px(WORD);
+        if (wordPx == laidFor) {
+            invalidate(); // the width or a text may be others now
+            return;
+        }
+        laidFor = wordPx;
+        setLayout(new MigLayout(
+                "insets " + view.px(6) + " " + view.px(12) + ", gap " + view.px(8) + " " + view.px(1),
+                "[" + wordPx + "!][grow]"));
+        removeAll();
+        add(word, "top, growx");
+        add(says, "growx, wrap");
+        add(mend, "cell 1 1, growx");
     }
 
     private void dress(JLabel label, Severity severity, Palette palette) {

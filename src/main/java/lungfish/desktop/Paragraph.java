@@ -4,6 +4,9 @@ import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Insets;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.function.Function;
 import java.util.function.IntSupplier;
 import javax.swing.BorderFactory;
@@ -16,12 +19,14 @@ import org.jspecify.annotations.Nullable;
 
 /** Text that wraps at a width, in a role of the type and of the palette. It can be read and copied, not changed. */
 final class Paragraph extends JTextArea {
+    private static final int KEPT = 500;
+    /** A list asks one paragraph for the height of each of its texts in turn, in every frame of a drag. */
+    private static final Map<Measured, Integer> HEIGHTS = Collections.synchronizedMap(new Newest());
+
     private final transient View view;
     private final transient Function<Type, Font> font;
     private transient Function<Palette, Color> ink;
     private final transient IntSupplier widthPx;
-    private transient @Nullable Measured measured;
-    private int heightPx;
 
     Paragraph(View view, Function<Type, Font> font, Function<Palette, Color> ink, IntSupplier widthPx) {
         this.view = view;
@@ -58,12 +63,7 @@ final class Paragraph extends JTextArea {
     @Override
     public Dimension getPreferredSize() {
         int width = widthPx.getAsInt();
-        Measured now = new Measured(getText(), getFont(), width);
-        if (!now.equals(measured)) {
-            measured = now;
-            heightPx = heightPx(now);
-        }
-        return new Dimension(width, heightPx);
+        return new Dimension(width, heightPx(new Measured(getText(), getFont(), width)));
     }
 
     /** Never lower than its text: that of a text area follows from how narrow it happens to be now. */
@@ -74,6 +74,10 @@ final class Paragraph extends JTextArea {
 
     /** Measured on another text area, which is in no window: giving this one a size would lay out the window again. */
     private static int heightPx(Measured what) {
+        return HEIGHTS.computeIfAbsent(what, Paragraph::measuredPx);
+    }
+
+    private static int measuredPx(Measured what) {
         JTextArea ruler = wrapped(new JTextArea(what.text()));
         ruler.setFont(what.font());
         ruler.setSize(what.widthPx(), Short.MAX_VALUE);
@@ -89,4 +93,18 @@ final class Paragraph extends JTextArea {
     }
 
     private record Measured(String text, Font font, int widthPx) {}
+
+    /** Forgets what was asked for longest ago. */
+    private static final class Newest extends LinkedHashMap<Measured, Integer> {
+        private static final long serialVersionUID = 1;
+
+        Newest() {
+            super(KEPT, 0.75f, true);
+        }
+
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Measured, Integer> eldest) {
+            return size() > KEPT;
+        }
+    }
 }

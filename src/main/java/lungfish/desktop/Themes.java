@@ -77,6 +77,7 @@ final class Themes {
         } else {
             FlatLightLaf.setup();
         }
+        ToggleKeys.takeOff();
         FlatLaf.updateUI();
     }
 

@@ -33,6 +33,7 @@ import lungfish.report.Names;
 import lungfish.report.Sentences;
 import lungfish.room.OutletId;
 import lungfish.room.Room;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What one window looks at: its desk, what is chosen and under the pointer, which trial the outlets show, and the look of
@@ -73,6 +74,8 @@ final class View {
     private Look look;
     private int windowPx = UNKNOWN_PX;
     private final Led led;
+    private @Nullable Room namedRoom;
+    private Names names = new Names();
 
     View(Desk desk, Themes themes) {
         this.desk = desk;
@@ -208,9 +211,15 @@ final class View {
         return desk.plan();
     }
 
-    /** What the parts of the room are called; those of the newest plan. */
+    /** What the parts of the room are called; those of the newest plan. Every cell of a list asks. */
+    @SuppressWarnings("ReferenceEquality") // an equal room that is another object is only named once more
     Names names() {
-        return new Names(plan().map(Plan::room).orElseGet(desk::room));
+        Room room = plan().map(Plan::room).orElseGet(desk::room);
+        if (room != namedRoom) {
+            namedRoom = room;
+            names = new Names(room);
+        }
+        return names;
     }
 
     Sentences sentences() {

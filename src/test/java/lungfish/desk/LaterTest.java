@@ -55,6 +55,48 @@ final class LaterTest {
         assertThat(later.isCurrent()).isFalse();
     }
 
+    /** A question may be a whole plan, and every cell of a list asks whether its answer is current. */
+    @Test
+    void toLookAtAnAnswerComparesNoQuestions() {
+        Counted question = new Counted();
+        Later<Counted, Integer> later = new Later<>(hands, (asked, progress) -> 1, () -> {});
+        later.ask(new Counted());
+        workOff();
+        later.ask(question);
+        workOff();
+        int before = question.compared;
+        assertThat(later.isCurrent()).isTrue();
+        assertThat(later.isCurrent()).isTrue();
+        assertThat(question.compared).isEqualTo(before);
+    }
+
+    @Test
+    void anAnswerThatIsThereAlreadyIsCurrentWhileItIsAskedAgain() {
+        Later<String, Integer> later = later((question, progress) -> question.length());
+        later.ask("loop");
+        workOff();
+        later.again("loop");
+        assertThat(later.isCurrent()).isTrue();
+        later.ask("branch");
+        assertThat(later.isCurrent()).isFalse();
+    }
+
+    /** Counts how often it is compared. */
+    private static final class Counted {
+        private int compared;
+
+        @Override
+        public boolean equals(Object other) {
+            compared++;
+            return this == other;
+        }
+
+        @Override
+        public int hashCode() {
+            return 1;
+        }
+    }
+
     @Test
     void whatIsStoppedGivesNoAnswerAndIsNotAskedAgain() {
         Later<String, Integer> later = later(LaterTest::inTenSteps);

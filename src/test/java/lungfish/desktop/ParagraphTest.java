@@ -55,4 +55,13 @@ final class ParagraphTest {
         paragraph.setText("one\ntwo\nthree");
         assertThat(paragraph.getPreferredSize().height).isEqualTo(3 * one);
     }
+
+    /** What was measured once is remembered for all paragraphs: a font of another size is another question. */
+    @Test
+    void aLargerFontIsMeasuredAnew() {
+        Paragraph paragraph = paragraph("one\ntwo");
+        int small = paragraph.getPreferredSize().height;
+        paragraph.setFont(paragraph.getFont().deriveFont(2 * paragraph.getFont().getSize2D()));
+        assertThat(paragraph.getPreferredSize().height).isGreaterThan(3 * small / 2);
+    }
 }
