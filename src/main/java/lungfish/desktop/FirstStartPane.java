@@ -62,20 +62,11 @@ final class FirstStartPane extends SideSheet {
     }
 
     private void show(Told now) {
-        Optional<Told> before = told;
         told = Optional.of(now);
         List<Part.Step> steps = steps(now.section());
         long done = steps.stream().filter(step -> step.done().isPresent()).count();
         headline.setText(steps.isEmpty() ? "Nothing to start yet" : done + " of " + steps.size() + " steps done");
-        before.filter(then -> isOnlyTicked(then, now))
-                .ifPresentOrElse(
-                        then -> tick(steps(then.section()), steps), () -> document.show(List.of(now.section())));
-        revalidate();
-        repaint();
-    }
-
-    private void tick(List<Part.Step> before, List<Part.Step> now) {
-        now.stream().filter(step -> !before.contains(step)).forEach(document::tick);
+        document.show(List.of(now.section()));
     }
 
     private static List<Part.Step> steps(Document.Section section) {
@@ -83,26 +74,5 @@ final class FirstStartPane extends SideSheet {
                 .filter(Part.Checklist.class::isInstance)
                 .flatMap(part -> ((Part.Checklist) part).steps().stream())
                 .toList();
-    }
-
-    /** Whether nothing else changed than what is done: then the list stays where it is scrolled to. */
-    private static boolean isOnlyTicked(Told before, Told now) {
-        return before.look().equals(now.look())
-                && before.widthPx() == now.widthPx()
-                && unticked(before.section()).equals(unticked(now.section()));
-    }
-
-    private static List<Part> unticked(Document.Section section) {
-        return section.parts().stream()
-                .map(part -> part instanceof Part.Checklist list
-                        ? new Part.Checklist(list.steps().stream()
-                                .map(FirstStartPane::unticked)
-                                .toList())
-                        : part)
-                .toList();
-    }
-
-    private static Part.Step unticked(Part.Step step) {
-        return new Part.Step(step.key(), step.action(), step.detail(), step.expected(), Optional.empty());
     }
 }

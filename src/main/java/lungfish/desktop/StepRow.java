@@ -22,7 +22,10 @@ final class StepRow extends JPanel {
     private final transient View view;
     private final transient IntSupplier widthPx;
     private final JCheckBox box = new JCheckBox();
-    private final JPanel words;
+    private final Paragraph action;
+    private final Paragraph detail;
+    private final Paragraph expected;
+    private final Paragraph done;
     private String key = "";
 
     /**
@@ -38,8 +41,13 @@ final class StepRow extends JPanel {
         box.setOpaque(false);
         box.addActionListener(
                 event -> ticks.accept(key, box.isSelected() ? Optional.of(view.today()) : Optional.empty()));
-        words = new JPanel(new MigLayout("insets 0, fillx, wrap 1, gap 0 " + view.px(2), "[grow, fill]"));
+        JPanel words =
+                new JPanel(new MigLayout("insets 0, fillx, wrap 1, hidemode 3, gap 0 " + view.px(2), "[grow, fill]"));
         words.setOpaque(false);
+        action = text(words, Type::label, Palette::ink);
+        detail = text(words, Type::body, Palette::softInk);
+        expected = text(words, Type::body, Palette::ink);
+        done = text(words, Type::body, Palette::softInk);
         add(box, "aligny top");
         add(words, "wmin 0");
     }
@@ -50,27 +58,23 @@ final class StepRow extends JPanel {
         box.setName("tick: " + step.key());
         box.getAccessibleContext().setAccessibleName(step.action());
         box.setSelected(step.done().isPresent());
-        words.removeAll();
-        words(step);
-        revalidate();
-        repaint();
+        action.inked(step.done().isPresent() ? Palette::softInk : Palette::ink);
+        say(action, step.action());
+        say(detail, step.detail());
+        say(expected, step.expected().isEmpty() ? "" : "→ " + step.expected());
+        say(done, step.done().map(day -> "done " + day).orElse(""));
     }
 
-    private void words(Part.Step step) {
-        boolean isDone = step.done().isPresent();
-        text(step.action(), Type::label, isDone ? Palette::softInk : Palette::ink);
-        if (!step.detail().isEmpty()) {
-            text(step.detail(), Type::body, Palette::softInk);
+    private static void say(Paragraph paragraph, String text) {
+        if (!paragraph.getText().equals(text)) {
+            paragraph.setText(text);
         }
-        if (!step.expected().isEmpty()) {
-            text("→ " + step.expected(), Type::body, Palette::ink);
-        }
-        step.done().ifPresent(day -> text("done " + day, Type::body, Palette::softInk));
+        paragraph.setVisible(!text.isEmpty());
     }
 
-    private void text(String text, Function<Type, Font> type, Function<Palette, Color> ink) {
+    private Paragraph text(JPanel words, Function<Type, Font> type, Function<Palette, Color> ink) {
         Paragraph paragraph = new Paragraph(view, type, ink, widthPx);
-        paragraph.setText(text);
         words.add(paragraph, "wmin 0");
+        return paragraph;
     }
 }

@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,6 +32,7 @@ final class EventTimes extends EventQueue {
     private Bins clock = new Bins();
     private Bins cpu = new Bins();
     private final List<Slow> slow = new ArrayList<>();
+    private final Map<String, Integer> causes = new TreeMap<>();
     private final LookAtSlow look = new LookAtSlow();
     private volatile String doing = "opening";
     private volatile boolean isPaused = true;
@@ -75,6 +78,7 @@ final class EventTimes extends EventQueue {
         clock.add(one.ms);
         cpu.add(one.cpuMs);
         if (one.ms > MOST_MS) {
+            causes.merge(one.doing, one.cpuMs > MOST_MS ? 1 : 0, Integer::sum);
             slow.add(one);
             slow.sort(Comparator.comparingDouble(Slow::cpuMs).reversed());
             if (slow.size() > KEPT) {
@@ -88,6 +92,7 @@ final class EventTimes extends EventQueue {
         clock = new Bins();
         cpu = new Bins();
         slow.clear();
+        causes.clear();
     }
 
     /** The table, and the slowest. */
@@ -98,6 +103,7 @@ final class EventTimes extends EventQueue {
                 | --- | ---: | ---: | ---: | ---: | ---: | ---: |
                 """);
         text.append(clock.row("ms by the clock")).append(cpu.row("ms of processor time"));
+        text.append("over 100 ms of processor time: ").append(causes).append("\n");
         for (Slow one : slow) {
             text.append(String.format(
                     Locale.ROOT,

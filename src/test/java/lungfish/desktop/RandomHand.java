@@ -110,9 +110,23 @@ final class RandomHand {
 
     /** What is thrown reaches the thread itself, as from a key. */
     void later(String what, Runnable doing) {
-        times.doing(what);
+        tell(what);
         EventQueue.invokeLater(doing);
         idle();
+    }
+
+    /** With the sheet that is open, which hears of it. */
+    private void tell(String what) {
+        String kind = what.replaceFirst(":.*|,.*", "");
+        times.doing(kind + " / " + open());
+    }
+
+    private String open() {
+        return Parts.all(pane.side())
+                .filter(SideSheet.class::isInstance)
+                .map(sheet -> sheet.getClass().getSimpleName())
+                .findFirst()
+                .orElse("panels");
     }
 
     /** Asked on the event thread. */
@@ -235,7 +249,7 @@ final class RandomHand {
     }
 
     private void mouse(String what, int id, double x, double y, int keys) {
-        times.doing(what);
+        tell(what);
         Component canvas = pane.center().canvas();
         boolean isMoved = id == MouseEvent.MOUSE_MOVED;
         int down = keys | (isMoved ? 0 : InputEvent.BUTTON1_DOWN_MASK);
