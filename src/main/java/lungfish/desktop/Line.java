@@ -92,7 +92,10 @@ final class Line extends JLabel {
     }
 
     private void dress() {
-        setFont(font.apply(view.look().type()));
+        Font now = font.apply(view.look().type());
+        if (!now.equals(getFont())) {
+            setFont(now);
+        }
         setForeground(ink.apply(view.look().palette()));
     }
 }

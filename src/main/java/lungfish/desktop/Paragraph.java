@@ -48,7 +48,10 @@ final class Paragraph extends JTextArea {
     }
 
     private void dress() {
-        setFont(font.apply(view.look().type()));
+        Font now = font.apply(view.look().type());
+        if (!now.equals(getFont())) {
+            setFont(now); // an equal one would have every text of a long sheet laid out anew
+        }
         setForeground(ink.apply(view.look().palette()));
     }
 

@@ -71,10 +71,20 @@ final class Leads {
 
     /** The cheapest way to words of this size. */
     Lead best(RectangularShape mark, Rectangle2D size) {
+        return best(mark, size, Double.POSITIVE_INFINITY);
+    }
+
+    /** The cheapest way that costs no more than so much; of a room full of machines many have none, and none is sought in vain. */
+    Optional<Lead> within(double most, RectangularShape mark, Rectangle2D size) {
+        double bound = Math.nextUp(most);
+        return Optional.of(best(mark, size, bound)).filter(lead -> lead.cost() < bound);
+    }
+
+    private Lead best(RectangularShape mark, Rectangle2D size, double bound) {
         double wide = size.getWidth();
         double high = size.getHeight();
         Lead first = leads(mark, NEAREST_PX, 90, wide, high).get(0);
-        Lead best = new Lead(first.bend(), first.end(), first.words(), Double.POSITIVE_INFINITY);
+        Lead best = new Lead(first.bend(), first.end(), first.words(), bound);
         for (double reach = NEAREST_PX; reach <= FARTHEST_PX && ink.px(reach) < best.cost(); reach += STEP_PX) {
             for (int degrees = 0; degrees < 360; degrees += STEP_DEGREES) {
                 for (Lead lead : leads(mark, reach, degrees, wide, high)) {
@@ -91,16 +101,18 @@ final class Leads {
         if (cost >= best.cost()) {
             return best; // what it crosses need not be known
         }
-        double all = cost + crossed(mark, other);
+        double all = cost + crossed(mark, other, best.cost() - cost);
         return all < best.cost() ? new Lead(other.bend(), other.end(), other.words(), all) : best;
     }
 
-    private double crossed(RectangularShape mark, Lead lead) {
+    /** What the line crosses, or something that is more than matters. */
+    private double crossed(RectangularShape mark, Lead lead, double matters) {
         double dx = lead.bend().getX() - mark.getCenterX();
         double dy = lead.bend().getY() - mark.getCenterY();
         double length = Math.hypot(dx, dy);
         double sum = 0;
-        for (double at = mark.getWidth() / 2; at < length; at += SAMPLE_PX) {
+        double most = matters / (CROSSED * SAMPLE_PX);
+        for (double at = mark.getWidth() / 2; at < length && sum <= most; at += SAMPLE_PX) {
             sum += spots.weightAt(mark.getCenterX() + at * dx / length, mark.getCenterY() + at * dy / length);
         }
         return CROSSED * SAMPLE_PX * sum;

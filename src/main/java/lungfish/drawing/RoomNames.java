@@ -105,10 +105,8 @@ final class RoomNames {
             return;
         }
         Leads leads = new Leads(ink, spots);
-        Leads.Lead lead = leads.best(box, size(words));
-        if (lead.cost() <= ink.px(MOST_DETOUR_PX)) {
-            labels.add(leads.label(lead, box, words));
-        }
+        leads.within(ink.px(MOST_DETOUR_PX), box, size(words))
+                .ifPresent(lead -> labels.add(leads.label(lead, box, words)));
     }
 
     private void listener(Listener ear) {

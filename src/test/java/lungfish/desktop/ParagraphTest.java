@@ -2,6 +2,7 @@ package lungfish.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Font;
 import java.awt.Rectangle;
 import java.nio.file.Path;
 import lungfish.drawing.Palette;
@@ -63,5 +64,14 @@ final class ParagraphTest {
         int small = paragraph.getPreferredSize().height;
         paragraph.setFont(paragraph.getFont().deriveFont(2 * paragraph.getFont().getSize2D()));
         assertThat(paragraph.getPreferredSize().height).isGreaterThan(3 * small / 2);
+    }
+
+    /** A view that only asks again would otherwise have every text of a long sheet laid out anew. */
+    @Test
+    void theSameFontIsNotPutOnAgain() {
+        Paragraph paragraph = paragraph("short");
+        Font before = paragraph.getFont();
+        paragraph.inked(Palette::softInk);
+        assertThat(paragraph.getFont()).isSameAs(before);
     }
 }
