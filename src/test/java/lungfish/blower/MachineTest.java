@@ -22,13 +22,18 @@ public final class MachineTest {
 
     /** That class, of a kind. */
     public static BlowerClass straight(String id, BlowerClass.Kind kind) {
+        return of(
+                id, kind, 0, List.of(new CurvePoint(0, 100 * L_PER_MIN, 40), new CurvePoint(20_000, 0, 60)));
+    }
+
+    private static BlowerClass of(String id, BlowerClass.Kind kind, double leastShare, List<CurvePoint> points) {
         return new BlowerClass(
                 id,
                 id,
                 kind,
                 50 * L_PER_MIN,
                 10_000,
-                List.of(new CurvePoint(0, 100 * L_PER_MIN, 40), new CurvePoint(20_000, 0, 60)),
+                points,
                 15_000,
                 Optional.of(new BlowerClass.Level(42, 1)),
                 0.018,
@@ -38,7 +43,7 @@ public final class MachineTest {
                 1e8,
                 3e8,
                 0.8,
-                0,
+                leastShare,
                 0.3,
                 1.5,
                 OptionalDouble.of(230),
@@ -171,6 +176,68 @@ public final class MachineTest {
         Machine machine = machine(BlowerClass.Kind.LINEAR_PISTON);
 
         assertThat(machine.watts(5_000, 75 * L_PER_MIN, SEA_LEVEL)).isEqualTo(45, within(1e-9));
+    }
+
+    /** 40, 50 and 90 W at 4, 12 and 20 kPa: in the middle of the upper stretch 70 W, beyond the ends the end's own. */
+    @Test
+    void wattsAreThoseOfTheirStretchAndOfTheEndsBeyondThem() {
+        BlowerClass bent = of(
+                "bent",
+                BlowerClass.Kind.LINEAR_PISTON,
+                0,
+                List.of(
+                        new CurvePoint(4_000, 100 * L_PER_MIN, 40),
+                        new CurvePoint(12_000, 60 * L_PER_MIN, 50),
+                        new CurvePoint(20_000, 0, 90)));
+        Machine machine = machine(BlowerClass.Kind.LINEAR_PISTON).as(bent);
+
+        assertThat(machine.watts(16_000, 30 * L_PER_MIN, SEA_LEVEL)).isEqualTo(70, within(1e-9));
+        assertThat(machine.watts(1_000, 100 * L_PER_MIN, SEA_LEVEL)).isEqualTo(40);
+        assertThat(machine.watts(30_000, 0, SEA_LEVEL)).isEqualTo(90);
+    }
+
+    /** In 0.8 of the air 8 kPa stand where 10 kPa stood, 50 W there, and take 0.8 of the power: 40 W. */
+    @Test
+    void aSideChannelTakesPowerInProportionToTheDensityOfItsAir() {
+        FreeAir mountain = new FreeAir(0.8 * 101_325, 293.15);
+
+        assertThat(machine(BlowerClass.Kind.SIDE_CHANNEL).watts(8_000, 50 * L_PER_MIN, mountain))
+                .isEqualTo(40, within(1e-9));
+    }
+
+    /** Two share 100 L/min: 50 L/min each, at which a silencer of 400 Pa at 100 L/min takes 100 Pa. */
+    @Test
+    void behindASilencerEachOfTwoMachinesMakesMoreThanTheyGive() {
+        Machine two = machine(BlowerClass.Kind.LINEAR_PISTON, accessory(AccessoryClass.Kind.OUTLET_SILENCER, 400))
+                .withCount(2);
+
+        assertThat(two.machinePa(10_000, 100 * L_PER_MIN)).isEqualTo(10_100, within(PASCAL));
+    }
+
+    /** Three of 100 L/min open, of each of which 0.4 must pass: 120 L/min. */
+    @Test
+    void machinesThatMayNotBeThrottledLetTheirSharePass() {
+        BlowerClass never = of(
+                "never",
+                BlowerClass.Kind.SIDE_CHANNEL,
+                0.4,
+                List.of(new CurvePoint(0, 100 * L_PER_MIN, 40), new CurvePoint(20_000, 0, 60)));
+
+        assertThat(machine(BlowerClass.Kind.SIDE_CHANNEL).as(never).withCount(3).leastM3PerS())
+                .isEqualTo(120 * L_PER_MIN, within(1e-12));
+    }
+
+    /** A filter of 400 Pa and a silencer of 100 Pa at 100 L/min; clogged, the filter alone takes four times as much. */
+    @Test
+    void aFilterClogsAndASilencerDoesNot() {
+        AccessoryClass silencer = accessory(AccessoryClass.Kind.OUTLET_SILENCER, 100);
+        Accessories both = new Accessories(List.of(accessory(AccessoryClass.Kind.INLET_FILTER, 400), silencer));
+
+        assertThat(both.lossPa(100 * L_PER_MIN)).isEqualTo(500, within(PASCAL));
+        assertThat(both.clogged().lossPa(100 * L_PER_MIN)).isEqualTo(1_700, within(PASCAL));
+        assertThat(both.isFiltered()).isTrue();
+        assertThat(new Accessories(List.of(silencer)).isFiltered()).isFalse();
+        assertThat(both.price()).isEqualTo(10); // 5 each
     }
 
     @Test
