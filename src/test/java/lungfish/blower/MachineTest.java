@@ -22,8 +22,7 @@ public final class MachineTest {
 
     /** That class, of a kind. */
     public static BlowerClass straight(String id, BlowerClass.Kind kind) {
-        return of(
-                id, kind, 0, List.of(new CurvePoint(0, 100 * L_PER_MIN, 40), new CurvePoint(20_000, 0, 60)));
+        return of(id, kind, 0, List.of(new CurvePoint(0, 100 * L_PER_MIN, 40), new CurvePoint(20_000, 0, 60)));
     }
 
     private static BlowerClass of(String id, BlowerClass.Kind kind, double leastShare, List<CurvePoint> points) {
