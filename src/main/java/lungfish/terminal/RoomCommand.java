@@ -15,6 +15,12 @@ abstract class RoomCommand extends Command {
     @Parameters(paramLabel = "ROOM", description = "A room file, or the name of a demo room.")
     private String room = "";
 
+    /** The same with its room, as if the line had been read. */
+    final RoomCommand about(String thatRoom) {
+        room = thatRoom;
+        return this;
+    }
+
     @Override
     final Outcome call() {
         Catalogue catalogue = CatalogueFiles.load();
