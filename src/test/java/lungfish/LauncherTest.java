@@ -132,6 +132,29 @@ final class LauncherTest {
     }
 
     @Test
+    void theFirstPlanMakesAnArchiveForQuickCommandsAndTheNextTakesIt() throws IOException {
+        javaCanMakeArchives();
+        assertThat(start("plan", "0").out()).contains("-XX:ArchiveClassesAtExit=");
+        assertThat(filesHere()).containsExactly("lungfish", "lungfish-plan.jsa", "lungfish.jar", "lungfish.jvm");
+        String taken = "-XX:SharedArchiveFile=" + here.toRealPath().resolve("lungfish-plan.jsa");
+        assertThat(start("plan", "1").out()).contains(taken);
+        assertThat(start("check", "0").out()).contains(taken);
+        assertThat(start("sure", "0").out()).doesNotContain("-XX:SharedArchiveFile=");
+    }
+
+    @Test
+    void aPlanThatCouldNotBeMadeLeavesNoArchive() throws IOException {
+        assertThat(start("plan", "2").exit()).isEqualTo(2);
+        assertThat(filesHere()).containsExactly("lungfish", "lungfish.jar", "lungfish.jvm");
+    }
+
+    @Test
+    void onlyQuickCommandsDoWithoutTheSecondCompiler() throws IOException {
+        assertThat(start("plan", "x", "0").out()).contains("-XX:TieredStopAtLevel=1");
+        assertThat(start("sure", "x", "0").out()).doesNotContain("-XX:TieredStopAtLevel");
+    }
+
+    @Test
     void anArchiveOlderThanTheJarIsMadeAnew() throws IOException {
         javaCanMakeArchives();
         Files.writeString(archive, "of yesterday");

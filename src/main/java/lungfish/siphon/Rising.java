@@ -2,10 +2,10 @@ package lungfish.siphon;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
-import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -150,7 +150,7 @@ final class Rising {
 
     /** The outlets by which water can leave its tank, in the order drawn. */
     List<Leaving> leaving() {
-        Set<Group.Source> leaving = new LinkedHashSet<>();
+        SortedMap<Integer, Leaving> leaving = new TreeMap<>();
         Stream.of(groups).filter(Objects::nonNull).forEach(group -> {
             double lowest = group.ends().stream()
                     .mapToDouble(end -> ends.get(end).lineM())
@@ -158,11 +158,8 @@ final class Rising {
                     .orElse(Double.POSITIVE_INFINITY);
             group.sources().stream()
                     .filter(source -> source.lineM() > lowest + LEVEL_M)
-                    .forEach(leaving::add);
+                    .forEach(source -> leaving.put(source.number(), source.leaving()));
         });
-        return leaving.stream()
-                .sorted(Comparator.comparingInt(Group.Source::number))
-                .map(Group.Source::leaving)
-                .toList();
+        return List.copyOf(leaving.values());
     }
 }
