@@ -7,8 +7,22 @@ import java.util.Optional;
 final class Commands {
     /** In the order in which the help lists them. */
     static final List<String> NAMES = List.of(
-            "open", "plan", "check", "blowers", "pipes", "stages", "everyday", "sure", "fit", "outage", "report", "network",
-            "solve", "schema", "demos", "help");
+            "open",
+            "plan",
+            "check",
+            "blowers",
+            "pipes",
+            "stages",
+            "everyday",
+            "sure",
+            "fit",
+            "outage",
+            "report",
+            "network",
+            "solve",
+            "schema",
+            "demos",
+            "help");
 
     /** Those that need nothing but a room. */
     private static final List<String> PLAIN = List.of("open", "plan", "check", "blowers");

@@ -34,7 +34,8 @@ final class CommandsTest {
     void aPlainLineSaysWhatTheLibraryWouldMakeOfIt(String command) {
         assertThat(Said.by(command, "starting-out")).isEqualTo(Said.by(command, "--", "starting-out"));
         assertThat(Said.by(command, "no such room")).isEqualTo(Said.by(command, "--", "no such room"));
-        assertThat(Said.by(command, "").exit()).isEqualTo(Said.by(command, "--", "").exit());
+        assertThat(Said.by(command, "").exit())
+                .isEqualTo(Said.by(command, "--", "").exit());
     }
 
     @ParameterizedTest
